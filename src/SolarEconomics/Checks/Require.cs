@@ -1,0 +1,32 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>Guards: each returns the value or throws with value, range and the usual mistake.</summary>
+internal static class Require
+{
+    internal static double Within(double value, double low, double high, string unit,
+        [CallerArgumentExpression(nameof(value))] string name = "") =>
+        value >= low && value <= high
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, string.Create(CultureInfo.InvariantCulture,
+                $"Expected a number from {low} to {high} ({unit})."));
+
+    internal static double Fraction(double value, [CallerArgumentExpression(nameof(value))] string name = "") =>
+        value is >= 0 and <= 1
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, "Expected a fraction from 0 to 1; 85 % is written 0.85.");
+
+    internal static double Finite(double value, [CallerArgumentExpression(nameof(value))] string name = "") =>
+        double.IsFinite(value) ? value : throw new ArgumentOutOfRangeException(name, value, "Expected a finite number.");
+
+    internal static DateTimeZone Zone(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return DateTimeZoneProviders.Tzdb.GetZoneOrNull(id)
+            ?? throw new UnknownNameException(
+                $"Found time zone \"{id}\", expected an IANA name such as {Nearest.List(id, DateTimeZoneProviders.Tzdb.Ids)}.");
+    }
+}

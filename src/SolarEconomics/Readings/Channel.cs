@@ -1,0 +1,101 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>One channel of interval energy: one meter or device, one flow. Intervals are half-open and may be irregular.</summary>
+/// <remarks>Columns are parallel arrays in time order. Unit of energy: kWh. Immutable once read, so safe to share between threads.</remarks>
+public sealed class Channel
+{
+    private readonly Instant[] _starts;
+    private readonly Instant[] _ends;
+    private readonly double[] _kwh;
+    private readonly Quality[] _quality;
+
+    /// <summary>A channel from parallel columns, which it keeps: do not change them afterwards.</summary>
+    /// <param name="name">Name as the record gives it.</param>
+    /// <param name="flow">Which way the energy goes.</param>
+    /// <param name="starts">Interval starts in ascending order.</param>
+    /// <param name="ends">Interval ends, excluded.</param>
+    /// <param name="kwh">Energy per interval; 0 where missing.</param>
+    /// <param name="quality">What is known of each value.</param>
+    /// <exception cref="ArgumentException">The columns differ in length.</exception>
+    public Channel(string name, FlowKind flow, Instant[] starts, Instant[] ends, double[] kwh, Quality[] quality)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        if (starts.Length != ends.Length || starts.Length != kwh.Length || starts.Length != quality.Length)
+            throw new ArgumentException("Expected starts, ends, kwh and quality of one length.", nameof(kwh));
+        Name = name;
+        Flow = flow;
+        _starts = starts;
+        _ends = ends;
+        _kwh = kwh;
+        _quality = quality;
+    }
+
+    /// <summary>Name as the record gives it.</summary>
+    public string Name { get; }
+
+    /// <summary>Which way the energy goes.</summary>
+    public FlowKind Flow { get; }
+
+    /// <summary>Unit in which the record stated the values, before they became kWh. Default: <c>kWh</c>.</summary>
+    public string Unit { get; init; } = "kWh";
+
+    /// <summary>Identifier of the meter, where the record has one.</summary>
+    public string? Meter { get; init; }
+
+    /// <summary>Name of the device in the plant's description, where the channel belongs to one.</summary>
+    public string? Device { get; init; }
+
+    /// <summary>Where in the plant the channel measures.</summary>
+    public MeasurementPoint Point { get; init; }
+
+    /// <summary>File that the channel came from.</summary>
+    public string? File { get; init; }
+
+    /// <summary>Number of intervals, missing ones included.</summary>
+    public int Count => _kwh.Length;
+
+    /// <summary>Interval starts, ascending.</summary>
+    public ReadOnlySpan<Instant> Starts => _starts;
+
+    /// <summary>Interval ends, excluded.</summary>
+    public ReadOnlySpan<Instant> Ends => _ends;
+
+    /// <summary>Energy per interval in kWh; 0 where missing.</summary>
+    public ReadOnlySpan<double> Kwh => _kwh;
+
+    /// <summary>What is known of each value.</summary>
+    public ReadOnlySpan<Quality> Quality => _quality;
+
+    /// <summary>Start of the first interval; <see langword="null"/> where there is none.</summary>
+    public Instant? Start => Count == 0 ? null : _starts[0];
+
+    /// <summary>End of the last interval, excluded; <see langword="null"/> where there is none.</summary>
+    public Instant? End => Count == 0 ? null : _ends[^1];
+
+    /// <summary>Energy of all intervals that are not missing.</summary>
+    public Energy Total
+    {
+        get
+        {
+            var sum = 0.0;
+            for (var i = 0; i < _kwh.Length; i++)
+                if (!_quality[i].HasFlag(SolarEconomics.Quality.Missing)) sum += _kwh[i];
+            return new Energy(sum);
+        }
+    }
+
+    /// <summary>The one length that every interval has; <see langword="null"/> where they differ or there is none.</summary>
+    public Duration? Step
+    {
+        get
+        {
+            if (Count == 0) return null;
+            var step = _ends[0] - _starts[0];
+            for (var i = 1; i < Count; i++)
+                if (_ends[i] - _starts[i] != step) return null;
+            return step;
+        }
+    }
+}
