@@ -1,0 +1,142 @@
+using System.Globalization;
+using Plotly.NET;
+
+namespace SolarEconomics.Charts;
+
+/// <summary>Collects traces, labels and axes of one chart and hands them over as a Plotly.NET figure.</summary>
+internal sealed class Figure(ChartFrame frame)
+{
+    private readonly List<Trace> _traces = [];
+    private readonly List<Fields> _labels = [];
+    private readonly List<Fields> _shapes = [];
+    private readonly Fields _axes = [];
+    private Currency? _currency;
+
+    internal ChartFrame Frame => frame;
+
+    internal ChartTheme Theme => frame.Theme;
+
+    internal ChartPreset Preset => frame.Preset;
+
+    internal void Add(string type, Fields fields)
+    {
+        var trace = new Trace(type);
+        foreach (var (name, value) in fields)
+        {
+            trace.SetProperty(name, value);
+        }
+
+        _traces.Add(trace);
+    }
+
+    internal void Axis(string name, Fields fields)
+    {
+        var all = new Fields
+        {
+            ["gridcolor"] = Theme.Line,
+            ["zeroline"] = false,
+            ["tickfont"] = Font(Preset.SmallTextPx, Theme.Soft),
+            ["automargin"] = false,
+        };
+        foreach (var (key, value) in fields)
+        {
+            all[key] = value;
+        }
+
+        _axes[name] = all;
+    }
+
+    /// <summary>A label at data coordinates; the words say which way it leans from its point.</summary>
+    internal void Label(string text, object x, double y, string side, bool strong, string? name = null)
+    {
+        var gap = Preset.LinePx * 2.6;
+        var left = side.Contains("left", StringComparison.Ordinal);
+        var below = side.Contains("below", StringComparison.Ordinal);
+        _labels.Add(new Fields
+        {
+            ["name"] = name ?? "label",
+            ["text"] = strong ? "<b>" + Sentences.Escape(text) + "</b>" : Sentences.Escape(text),
+            ["x"] = x,
+            ["y"] = y,
+            ["showarrow"] = false,
+            ["xanchor"] = left ? "right" : "left",
+            ["yanchor"] = below ? "top" : "bottom",
+            ["align"] = left ? "right" : "left",
+            ["xshift"] = left ? -gap : gap,
+            ["yshift"] = below ? -gap : gap,
+            ["font"] = Font(strong ? Preset.TextPx : Preset.SmallTextPx, strong ? Theme.Ink : Theme.Soft),
+        });
+    }
+
+    /// <summary>The unit of the value axis, level above the plot, so that nobody has to tilt the head.</summary>
+    internal void Unit(string text) => Annotate(new Fields
+    {
+        ["name"] = "unit", ["text"] = Sentences.Escape(text), ["showarrow"] = false, ["align"] = "left", ["borderpad"] = 0,
+        ["xref"] = "paper", ["yref"] = "paper", ["x"] = 0, ["y"] = 1, ["xanchor"] = "left", ["yanchor"] = "bottom",
+        ["yshift"] = Math.Round(Preset.SmallTextPx * 0.6), ["font"] = Font(Preset.SmallTextPx, Theme.Soft),
+    });
+
+    internal void Annotate(Fields fields) => _labels.Add(fields);
+
+    internal void Shape(Fields fields) => _shapes.Add(fields);
+
+    internal static Fields Font(int sizePx, string colour) => new() { ["size"] = sizePx, ["color"] = colour };
+
+    internal GenericChart Finish(double leftPx, double belowPx, Fields extra)
+    {
+        var layout = new Layout();
+        foreach (var (name, value) in FrameLayout.Of(frame, _labels, _shapes, leftPx, belowPx).Concat(_axes).Concat(extra))
+        {
+            layout.SetProperty(name, value);
+        }
+
+        var config = new Config();
+        foreach (var (name, value) in ConfigFields())
+        {
+            config.SetProperty(name, value);
+        }
+
+        return GenericChart.setConfig(config, GenericChart.setLayout(layout, GenericChart.ofTraceObjects<IEnumerable<Trace>>(false, _traces)));
+    }
+
+    /// <summary>No tool bar, no link to anywhere; months and signs as the frame's culture writes them.</summary>
+    private Fields ConfigFields() => new()
+    {
+        ["responsive"] = Preset.IsResponsive,
+        ["displayModeBar"] = false,
+        ["displaylogo"] = false,
+        ["scrollZoom"] = false,
+        ["locale"] = "reader",
+        ["locales"] = new Fields { ["reader"] = new Fields { ["dictionary"] = new Fields(), ["format"] = NumberFormat() } },
+    };
+
+    private Fields NumberFormat()
+    {
+        var culture = frame.Culture;
+        var format = new Fields
+        {
+            ["decimal"] = culture.NumberFormat.NumberDecimalSeparator,
+            ["thousands"] = culture.NumberFormat.NumberGroupSeparator,
+            ["grouping"] = new[] { 3 },
+            ["currency"] = _currency is { } currency
+                ? new[] { CurrencySign.Around(currency, culture).Before, CurrencySign.Around(currency, culture).After }
+                : ["", ""],
+            ["months"] = culture.DateTimeFormat.MonthNames.Take(12).ToArray(),
+            ["shortMonths"] = culture.DateTimeFormat.AbbreviatedMonthNames.Take(12).ToArray(),
+        };
+        return format;
+    }
+
+    /// <summary>An axis of money: its tick numbers carry the currency, also after zooming.</summary>
+    internal void MoneyAxis(string name, Currency currency, double low, double high, Fields fields)
+    {
+        _currency = currency;
+        var reach = Math.Max(Math.Abs(low), Math.Abs(high));
+        fields["tickformat"] = reach >= 2000 ? "$~s" : reach >= 20 ? "$,.0f" : "$,.2f";
+        fields["range"] = new[] { Fields.Round(low), Fields.Round(high) };
+        Axis(name, fields);
+    }
+
+    internal static string UnitOf(Money money) =>
+        string.Create(CultureInfo.InvariantCulture, $"{CurrencySign.Of(money.Currency)}, {(money.Basis.IsNominal ? "money of the day" : money.Basis.ToString())}");
+}

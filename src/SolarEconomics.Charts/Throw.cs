@@ -1,0 +1,12 @@
+namespace SolarEconomics.Charts;
+
+/// <summary>All messages of the charts: found, where, expected, what to do.</summary>
+internal static class Throw
+{
+    internal static InvalidOperationException NoScript(string resource) =>
+        new($"Found no resource \"{resource}\" in the Plotly.NET assembly, expected plotly.js {PlotlyScript.Version} there. " +
+            "Restore the version of Plotly.NET that Directory.Packages.props names.");
+
+    internal static ArgumentException NothingToDraw(string what, string parameter) =>
+        new($"Found no {what}, expected at least one. Work the result out over a span that its records cover.", parameter);
+}
