@@ -1,0 +1,6 @@
+namespace AlderWeir;
+
+/// <summary>What the generator makes of a seed.</summary>
+/// <param name="Files">Bytes of each file, by its name in <c>data-demo/</c>.</param>
+/// <param name="Truth">The hidden true flows, for tests.</param>
+public sealed record ScenarioResult(IReadOnlyDictionary<string, byte[]> Files, TrueFlows Truth);
