@@ -15,6 +15,7 @@ internal static class PlantFile
               "note": "14 x 270 W in two strings of seven on a second-hand inverter of 3.6 kW.",
               "point": "inverterAcOut",
               "ratedKwp": 3.78,
+              "ratedAcKw": 3.6,
               "inService": "{{Text.Day(Timeline.SouthOn)}}",
               "openingKwh": 4812,
               "standbyW": {{Standby.SouthW}}
@@ -24,6 +25,7 @@ internal static class PlantFile
               "note": "18 x 270 W in three strings of six on an inverter of 5 kW, which failed.",
               "point": "inverterAcOut",
               "ratedKwp": 4.86,
+              "ratedAcKw": 5,
               "inService": "{{Text.Day(Timeline.WestOn)}}",
               "outOfService": "{{Text.Day(Timeline.WestFailed)}}",
               "standbyW": {{Standby.WestW}}
@@ -34,6 +36,7 @@ internal static class PlantFile
               "replaces": "west roof first inverter",
               "point": "inverterAcOut",
               "ratedKwp": 3.24,
+              "ratedAcKw": 5,
               "stages": [
                 { "from": "{{Text.Day(Timeline.WestReplaced)}}", "ratedKwp": 4.86 },
                 { "from": "{{Text.Day(Timeline.StringMoved)}}", "ratedKwp": 3.24 }
@@ -46,6 +49,7 @@ internal static class PlantFile
               "note": "6 x 550 W, later with 6 x 270 W from the west roof. Its controller counts DC; the inverter behind it has no counter.",
               "point": "controllerDcOut",
               "ratedKwp": 4.92,
+              "ratedAcKw": 5,
               "stages": [
                 { "from": "{{Text.Day(Timeline.GroundOn)}}", "ratedKwp": 3.30 },
                 { "from": "{{Text.Day(Timeline.StringMoved)}}", "ratedKwp": 4.92 }

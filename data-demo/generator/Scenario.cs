@@ -20,6 +20,7 @@ public static class Scenario
             ["ledger.csv"] = Text.Bytes(LedgerFile.Write()),
             ["meter.csv"] = Text.Bytes(MeterFile.Write(clock, truth)),
             ["plant.json"] = Text.Bytes(PlantFile.Write()),
+            ["tariffs.json"] = Text.Bytes(TariffFile.Write()),
         };
         return new ScenarioResult(files, truth);
     }
