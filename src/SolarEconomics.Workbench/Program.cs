@@ -1,1 +1,3 @@
-return 0;
+using SolarEconomics.Workbench;
+
+return await CommandLine.StartAsync(args, Io.Terminal());

@@ -1,0 +1,30 @@
+// connection.js: the only module that talks to the host. Reconnects after sleep or a lost line; the host then tells everything anew.
+
+/**
+ * @param {{address: string, open: (address: string) => WebSocket, hear: (message: object) => void, lineChanged: (up: boolean) => void, later: (act: () => void, ms: number) => void}} parts
+ */
+export function connect({ address, open, hear, lineChanged, later }) {
+  let socket = null;
+  let wait = 250;
+
+  function dial() {
+    socket = open(address);
+    socket.onopen = () => { wait = 250; lineChanged(true); };
+    socket.onmessage = (event) => hear(JSON.parse(event.data));
+    socket.onclose = () => {
+      lineChanged(false);
+      later(dial, wait);
+      wait = Math.min(wait * 2, 5000);
+    };
+  }
+
+  dial();
+  return {
+    /** Sends one message; false when the line is down, so that the caller can keep what was typed. */
+    send(name, content = {}) {
+      if (socket.readyState !== 1) return false;
+      socket.send(JSON.stringify({ ...content, message: name }));
+      return true;
+    },
+  };
+}

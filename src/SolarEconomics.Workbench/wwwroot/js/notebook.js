@@ -1,0 +1,52 @@
+// notebook.js: keeps the cards in step with the notebook; what did not change is not drawn again.
+import { groupByQuestion } from "./groups.js";
+import { renderQuestions } from "./questions.js";
+
+export function createNotebook(document, { main, outline, part, prose, card, frame }) {
+  const parts = new Map();
+  const cards = new Map();
+
+  function partOf(step, named) {
+    let made = parts.get(step.id);
+    if (!made || made.kind !== step.kind) {
+      made?.view.destroy();
+      made = { kind: step.kind, view: step.kind === "code" ? part(step) : prose(step) };
+      parts.set(step.id, made);
+    }
+    made.view.update(step, { named });
+    return made.view.root;
+  }
+
+  function cardOf(id) {
+    if (!cards.has(id)) cards.set(id, card(id));
+    return cards.get(id);
+  }
+
+  function forget(known, wanted, drop) {
+    for (const [id, one] of known) if (!wanted.has(id)) { drop(one); known.delete(id); }
+  }
+
+  return {
+    /** Draws everything that differs from what is shown. */
+    render(steps) {
+      const groups = groupByQuestion(steps).map((group, at) => ({ ...group, isTitle: at === 0 && group.text !== null }));
+      forget(parts, new Set(steps.map((step) => step.id)), ({ view }) => { view.destroy(); view.root.remove(); });
+      forget(cards, new Set(groups.map((group) => group.id)), ({ root }) => root.remove());
+      const roots = groups.map((group) => {
+        const inner = [...(group.text ? [group.text] : []), ...group.parts];
+        const named = group.parts.filter((one) => one.kind === "code").length > 1;
+        const one = cardOf(group.id);
+        one.update(group, inner.map((step) => partOf(step, named)));
+        return one.root;
+      });
+      const now = [...main.children].filter((child) => child !== frame());
+      if (now.length !== roots.length || now.some((child, at) => child !== roots[at])) {
+        now.filter((child) => !roots.includes(child)).forEach((child) => child.remove());
+        roots.forEach((root, at) => { if (main.children[at] !== root) main.insertBefore(root, main.children[at] ?? null); });
+      }
+      renderQuestions(document, outline, groups.filter((group) => !group.isTitle || group.parts.length > 0));
+    },
+    /** Shows a step: opens nothing, only brings it into sight. */
+    show: (id) => parts.get(id)?.view.root.scrollIntoView({ block: "center", behavior: "smooth" }),
+  };
+}

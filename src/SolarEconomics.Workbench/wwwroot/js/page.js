@@ -1,0 +1,93 @@
+// page.js: an open notebook: what the host tells goes to the state, what changed in the state is drawn.
+import { connect } from "./connection.js";
+import { createState, replaceStep } from "./state.js";
+import { ask, told } from "./messages.js";
+import { words } from "./words.js";
+import { createActs } from "./acts.js";
+import { createAnswers } from "./answer.js";
+import { createAssumptions } from "./assumptions.js";
+import { createCard } from "./card.js";
+import { createCharts } from "./charts.js";
+import { createCompletions } from "./completions.js";
+import { createDrawing } from "./drawing.js";
+import { createEdits } from "./edits.js";
+import { createNotebook } from "./notebook.js";
+import { createNotice } from "./notice.js";
+import { createPart } from "./part.js";
+import { createPresenting } from "./presenting.js";
+import { createProse } from "./prose.js";
+import { createTools } from "./tools.js";
+
+export function openPage(window, name) {
+  const { document } = window;
+  const at = (id) => document.getElementById(id);
+  const later = (act, ms) => window.setTimeout(act, ms);
+  const main = at("answers");
+  const state = createState();
+  const notice = createNotice(document, at("notice"));
+  let line = null;
+
+  const edits = createEdits({ later, cancel: (timer) => window.clearTimeout(timer), send: (step, text) => line.send(ask.editStep, { step, text }) });
+  function say(message, content) {
+    edits.flush();
+    const sent = line.send(message, content);
+    if (!sent) notice.show(words.lost);
+    return sent;
+  }
+
+  const drawing = createDrawing(window, main);
+  const charts = createCharts(window, drawing);
+  const answers = createAnswers(document, charts);
+  const completions = createCompletions((message, content) => line.send(message, content), later);
+  const tools = createTools(document, say);
+  const nonce = document.querySelector('meta[name="editor-nonce"]').content;
+  const presenting = createPresenting(window, main, at("acts"));
+  const acts = createActs(document, at("acts"), { say, present: () => presenting.toggle() });
+  const assumptions = createAssumptions(document, at("assume"), say);
+  const notebook = createNotebook(document, {
+    main, outline: at("outline"), card: createCard(document), frame: () => main.querySelector(".drawing"),
+    part: createPart(document, { answers, edits, tools, say, complete: completions.ask, nonce }),
+    prose: createProse(document, { edits, tools }),
+  });
+
+  state.listen((kind, now) => {
+    if (!now.notebook) return;
+    const { question, place, steps, saved } = now.notebook;
+    if (kind === told.opened) {
+      at("question").textContent = question;
+      at("place").textContent = place;
+      document.title = question;
+      if (now.connected) notice.clear();
+    }
+    if (kind === told.opened || kind === told.stepChanged) notebook.render(steps);
+    if (kind === told.opened || kind === told.assumptionsChanged) assumptions.render(now.notebook.assumptions);
+    if (kind === told.opened || kind === told.saved) at("saved").textContent = saved;
+    acts.render(now.notebook);
+  });
+
+  const heard = {
+    [told.opened]: (s, message) => { s.notebook = message.notebook; },
+    [told.stepChanged]: (s, { step }) => { replaceStep(s.notebook, step); },
+    [told.workChanged]: (s, { work }) => { s.notebook.work = work; },
+    [told.assumptionsChanged]: (s, message) => { s.notebook.assumptions = message.assumptions; },
+    [told.saved]: (s, { words: saying }) => { s.notebook.saved = saying; },
+    [told.sessionChanged]: (s, { session }) => { s.notebook.session = session; },
+  };
+
+  const { host } = window.location;
+  line = connect({
+    address: `ws://${host}/talk?notebook=${encodeURIComponent(name)}`,
+    open: (address) => new WebSocket(address),
+    later,
+    lineChanged: (up) => {
+      state.change("line", (s) => { s.connected = up; });
+      if (up) edits.flush(); else notice.show(words.lost);
+    },
+    hear: (message) => {
+      if (message.message === told.completed) completions.answer(message);
+      else if (message.message === told.refused) notice.show(message.words);
+      else if (heard[message.message]) state.change(message.message, (s) => heard[message.message](s, message));
+      if (message.message === told.sessionChanged && message.session.ended) notice.show(message.session.words);
+    },
+  });
+}

@@ -1,0 +1,54 @@
+// part.js: one code step: its answer, and its working beneath.
+import { button, element } from "./dom.js";
+import { ask, extent } from "./messages.js";
+import { counted, duration, stateWords, words } from "./words.js";
+import { createEditor } from "./editor.js";
+
+export function createPart(document, { answers, edits, tools, say, complete, nonce }) {
+  return function part(step) {
+    const name = element(document, "h3", { hidden: true });
+    const place = element(document, "div.answers");
+    const about = element(document, "span");
+    const code = element(document, "div.code");
+    const workOut = (what) => say(ask.workOut, { extent: what, step: step.id });
+    const buttons = element(document, "div.tools", {},
+      button(document, "Work out this step", () => workOut(extent.step)),
+      button(document, "Work out down to here", () => workOut(extent.toHere)),
+      element(document, "span.gap"), tools(step.id, "code"));
+    const working = element(document, "details.working", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
+    const root = element(document, "div.part", { "data-step": step.id }, name, place, working);
+    let current = step, drawn = null, editor = null;
+
+    function opened() {
+      if (!working.open || editor) return;
+      editor = createEditor({
+        parent: code, text: current.text, nonce,
+        changed: (text) => edits.typed(step.id, text),
+        workOut: () => workOut(extent.step),
+        save: () => say(ask.save),
+        complete: (text, position) => complete(step.id, text, position),
+      });
+      if (current.text === "") editor.focus();
+    }
+
+    function update(next, { named }) {
+      current = next;
+      root.dataset.state = next.state;
+      root.classList.toggle("old", next.state === "old" || next.state === "perhaps");
+      name.hidden = !named || !next.heading;
+      name.textContent = next.heading;
+      about.textContent = [counted(next.lines, "line"), duration(next.seconds), next.state === "done" ? "" : stateWords[next.state]].filter(Boolean).join(" · ");
+      const fresh = JSON.stringify(next.answers) + next.state;
+      if (fresh !== drawn) {
+        drawn = fresh;
+        answers.render(place, next.answers);
+        if (next.answers.length === 0 && next.state === "done") place.append(element(document, "p.quiet", {}, words.nothingToShow));
+      }
+      if (editor && !edits.holds(next.id) && editor.text !== next.text && !working.contains(document.activeElement)) editor.replace(next.text);
+    }
+
+    update(step, { named: false });
+    if (step.text === "") working.open = true;
+    return { root, update, destroy: () => { answers.render(place, []); editor?.destroy(); } };
+  };
+}

@@ -1,0 +1,14 @@
+// sheet.js: draws a small table; columns of numbers are set flush right.
+import { element } from "./dom.js";
+
+const isNumber = (text) => /^[\s−–+-]*[€$£]?[\s−-]*\d[\d\s.,'’]*(\s?(%|k?Wh|kW|[A-Z]{3}|years?))?$/.test(text) || text === "";
+
+/** @param {{caption: string, columns: string[], rows: string[][]}} table */
+export function sheet(document, { caption, columns, rows }) {
+  const numeric = columns.map((_, at) => rows.length > 0 && rows.some((row) => row[at] !== "") && rows.every((row) => isNumber(row[at] ?? "")));
+  const cell = (tag, text, at) => element(document, numeric[at] ? `${tag}.number` : tag, tag === "th" ? { scope: "col" } : {}, text);
+  return element(document, "div.sheet", { tabindex: "0", role: "group", "aria-label": caption || "Table" }, element(document, "table", {},
+    caption ? element(document, "caption", {}, caption) : null,
+    element(document, "thead", {}, element(document, "tr", {}, ...columns.map((text, at) => cell("th", text, at)))),
+    element(document, "tbody", {}, ...rows.map((row) => element(document, "tr", {}, ...row.map((text, at) => cell("td", text, at)))))));
+}

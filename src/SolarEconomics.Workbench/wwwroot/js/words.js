@@ -1,0 +1,38 @@
+// words.js: every label and sentence of the page's own, in one place. Results bring their own words.
+
+/** The state of a step: a word for each; its shape is drawn by the class of the same name. */
+export const stateWords = Object.freeze({
+  none: "not yet worked out",
+  waiting: "waiting",
+  working: "working",
+  done: "done",
+  saved: "saved answer",
+  old: "out of date",
+  perhaps: "perhaps out of date",
+  failed: "failed: see message",
+  stopped: "stopped by you",
+});
+
+/** @param {number} count @param {string} one */
+export const counted = (count, one, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
+
+/** Seconds as a reader says them: 0.2 s, 12 s, 3 min. */
+export function duration(seconds) {
+  if (seconds === null || seconds === undefined) return "";
+  if (seconds < 0.05) return "under 0.1 s";
+  if (seconds < 10) return `${seconds.toFixed(1)} s`;
+  return seconds < 120 ? `${Math.round(seconds)} s` : `${Math.round(seconds / 60)} min`;
+}
+
+export const words = Object.freeze({
+  workOut: "Work out",
+  stop: "Stop",
+  everything: "everything",
+  startAfresh: "Start afresh",
+  startAfreshAbout: "Forgets every value worked out so far. Steps and their answers stay.",
+  rights: "Code in a step runs with your own rights on this computer.",
+  again: "Work out everything again, from the top",
+  lost: "The program no longer answers. Your steps are kept as far as they were saved; trying again …",
+  nothingToShow: "Worked out; this step has no answer to show.",
+  noShelf: "No notebook was found here. Start the program with the name of one.",
+});
