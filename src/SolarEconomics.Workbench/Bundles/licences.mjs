@@ -1,7 +1,7 @@
 // Prints the licence of every package that ends up in wwwroot, with its full text.
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 
-const bundled = /^(@codemirror|@lezer|@marijn|@fontsource-variable|crelt$|style-mod$|w3c-keyname$|katex$|plotly\.js-dist-min$)/;
+const bundled = /^(@codemirror|@lezer|@marijn|@fontsource-variable|crelt$|style-mod$|w3c-keyname$|katex$)/;
 const folders = readdirSync("node_modules").flatMap((name) =>
   name.startsWith("@") ? readdirSync(`node_modules/${name}`).map((inner) => `${name}/${inner}`) : [name]);
 

@@ -1,35 +1,26 @@
 // chart.js: draws the figures that the page hands in by message. Runs in a frame with an origin of its own; reaches nothing else.
 "use strict";
 (() => {
-  const font = [...document.styleSheets[0].cssRules].find((rule) => rule.type === CSSRule.FONT_FACE_RULE).cssText;
-  const still = { displayModeBar: false, responsive: false, displaylogo: false };
+  const font = [...document.styleSheets[0].cssRules].find((rule) => rule instanceof CSSFontFaceRule).cssText;
 
-  /** The figure in the reader's colours: every colour that equals a token of the light look becomes the same token of the current look. */
-  function recolour(value, map) {
-    if (typeof value === "string") return map[value.toLowerCase()] ?? value;
-    if (Array.isArray(value)) return value.map((item) => recolour(item, map));
-    if (value && typeof value === "object") return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, recolour(item, map)]));
-    return value;
+  /** The figure in the reader's look and in the size of its place. */
+  function sized({ figure, look, ink, width, height, textSize }) {
+    const { data, layout } = solarChart.recolour(figure, look);
+    const text = { ...layout.font, family: '"Reading", sans-serif', color: figure.layout?.meta?.tokens ? layout.font?.color : ink };
+    if (textSize) text.size = textSize;
+    const clear = { paper_bgcolor: "rgba(0,0,0,0)", plot_bgcolor: "rgba(0,0,0,0)" };
+    return { data, layout: { ...layout, ...clear, width, height, autosize: false, font: text }, config: { displayModeBar: false, responsive: false } };
   }
 
-  function sized({ figure, width, height, colours, fontSize }) {
-    const drawn = recolour(figure, colours.map);
-    const layout = { ...drawn.layout, width, height, autosize: false, paper_bgcolor: "rgba(0,0,0,0)", plot_bgcolor: "rgba(0,0,0,0)" };
-    layout.font = { ...layout.font, family: '"Reading", sans-serif', color: colours.ink };
-    if (fontSize) layout.font.size = fontSize;
-    layout.hoverlabel = { ...layout.hoverlabel, bgcolor: colours.ink, bordercolor: colours.ink, font: { family: '"Reading", sans-serif', color: colours.card } };
-    return { data: drawn.data, layout, config: still };
-  }
-
-  async function picture(request) {
+  async function svgOf(request) {
     await document.fonts.load('16px "Reading"');
-    const size = { width: request.width, height: request.height };
-    const address = await Plotly.toImage(sized(request), { format: "svg", ...size });
-    const svg = decodeURIComponent(address.slice(address.indexOf(",") + 1)).replace(/(<svg[^>]*>)/, `$1<defs><style>${font}</style></defs>`);
-    return request.format === "png" ? { png: await pixels(svg, size, request.paper) } : { svg };
+    const { width, height } = request;
+    const address = await Plotly.toImage(sized(request), { format: "svg", width, height });
+    const svg = decodeURIComponent(address.slice(address.indexOf(",") + 1));
+    return svg.replace(/<svg[^>]*>/, (open) => `${open}<defs><style>${font}</style></defs>`);
   }
 
-  async function pixels(svg, { width, height }, paper) {
+  async function pixelsOf(svg, { width, height, paper }) {
     const image = new Image(width, height);
     image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
     await image.decode();
@@ -41,17 +32,22 @@
     return canvas.toDataURL("image/png");
   }
 
-  async function live(request) {
-    await Plotly.react("live", sized(request));
-    return {};
-  }
+  const answers = {
+    svg: async (request) => ({ svg: await svgOf(request) }),
+    png: async (request) => ({ png: await pixelsOf(await svgOf(request), request) }),
+    async live(request) {
+      const { data, layout, config } = sized(request);
+      await Plotly.react("live", data, layout, config);
+      return {};
+    },
+  };
 
   const say = (content) => parent.postMessage(content, "*");
   window.addEventListener("message", async (event) => {
     if (event.source !== parent) return;
     const request = event.data;
     try {
-      say({ id: request.id, ...(request.kind === "live" ? await live(request) : await picture(request)) });
+      say({ id: request.id, ...await answers[request.kind](request) });
     } catch (failure) {
       say({ id: request.id, failed: String(failure.message ?? failure) });
     }

@@ -1,6 +1,6 @@
 // charts.js: a chart on a card: drawn when it comes into sight, live under the pointer, with its words, its values and its picture.
 import { button, element } from "./dom.js";
-import { coloursOf, onThemeChange } from "./theme.js";
+import { lookOf, onLookChange } from "./theme.js";
 import { valuesOf } from "./values.js";
 import { sheet } from "./sheet.js";
 
@@ -13,7 +13,7 @@ export function createCharts(window, drawing) {
   const resized = new window.ResizeObserver((entries) => {
     for (const entry of entries) if (Math.abs((shown.get(entry.target)?.width ?? 0) - entry.contentRect.width) > 8) renew(entry.target);
   });
-  onThemeChange(window, () => [...shown.keys()].forEach(renew));
+  onLookChange(window, () => [...shown.keys()].forEach(renew));
 
   const size = (width) => ({ width: Math.round(width), height: Math.round(width < 560 ? width * 0.82 : Math.min(width * 0.5, 520)) });
 
@@ -31,7 +31,7 @@ export function createCharts(window, drawing) {
     if (!chart || chart.width === width || width === 0) return;
     chart.width = width;
     try {
-      const { svg } = await drawing.picture({ figure: chart.figure, ...size(width), colours: coloursOf(window) });
+      const { svg } = await drawing.draw("svg", { figure: chart.figure, ...size(width), ...lookOf(window) });
       const address = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
       const image = element(document, "img", { src: address, alt: chart.words || "Chart", onload: () => URL.revokeObjectURL(address) });
       stage.replaceChildren(image);
@@ -43,13 +43,11 @@ export function createCharts(window, drawing) {
   async function live(stage) {
     const chart = shown.get(stage);
     const image = stage.querySelector("img");
-    if (chart && image) await drawing.over(stage, { figure: chart.figure, width: stage.clientWidth, height: image.clientHeight, colours: coloursOf(window) });
+    if (chart && image) await drawing.over(stage, { figure: chart.figure, width: stage.clientWidth, height: image.clientHeight, ...lookOf(window) });
   }
 
   async function download(chart, format) {
-    const colours = coloursOf(window);
-    const wide = { width: 1920, height: 1080, fontSize: 28, paper: colours.card, colours };
-    const made = await drawing.picture({ figure: chart.figure, format, ...wide });
+    const made = await drawing.draw(format, { figure: chart.figure, width: 1920, height: 1080, textSize: 28, ...lookOf(window) });
     const address = made.png ?? URL.createObjectURL(new Blob([made.svg], { type: "image/svg+xml" }));
     element(document, "a", { href: address, download: `chart.${format}` }).click();
   }

@@ -46,8 +46,8 @@ export function createDrawing(window, place) {
   }
 
   return {
-    /** @returns {Promise<{svg?: string, png?: string}>} */
-    picture: (content) => request("picture", content),
+    /** Makes a picture: "svg" or "png". @returns {Promise<{svg?: string, png?: string}>} */
+    draw: (format, content) => request(format, content),
     /** Lays the frame over an element and draws the figure there, live. */
     async over(stage, content) {
       const box = stage.getBoundingClientRect();
