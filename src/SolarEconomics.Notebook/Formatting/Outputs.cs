@@ -1,0 +1,37 @@
+using System.Text.Json.Nodes;
+
+namespace SolarEconomics.Notebook;
+
+/// <summary>Outputs in the shape of the file format (nbformat 4.5), keys in alphabetical order.</summary>
+internal static class Outputs
+{
+    internal static JsonObject Printed(string stream, string text) => new()
+    {
+        ["name"] = stream,
+        ["output_type"] = "stream",
+        ["text"] = MultilineText.Write(text),
+    };
+
+    internal static JsonObject Result(JsonObject data, int runNumber) => new()
+    {
+        ["data"] = data,
+        ["execution_count"] = runNumber,
+        ["metadata"] = new JsonObject(),
+        ["output_type"] = "execute_result",
+    };
+
+    internal static JsonObject Shown(JsonObject data) => new()
+    {
+        ["data"] = data,
+        ["metadata"] = new JsonObject(),
+        ["output_type"] = "display_data",
+    };
+
+    internal static JsonObject Failed(StepError error) => new()
+    {
+        ["ename"] = error.Name,
+        ["evalue"] = error.Message,
+        ["output_type"] = "error",
+        ["traceback"] = new JsonArray([.. error.Lines.Prepend($"{error.Name}: {error.Message}").Select(l => (JsonNode)JsonValue.Create(l))]),
+    };
+}

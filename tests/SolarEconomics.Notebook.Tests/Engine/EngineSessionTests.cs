@@ -1,0 +1,65 @@
+namespace SolarEconomics.Notebook.Tests;
+
+[Collection(EngineCollection.Name)]
+public sealed class EngineSessionTests(EngineFixture engine)
+{
+    private Task<StepRun> Run(string code) => StepRun.Of(engine.Session, code);
+
+    [Fact]
+    public async Task A_sum_gives_its_value()
+    {
+        var run = await Run("1 + 2");
+        Assert.IsType<StepRan>(run.Ended);
+        Assert.Equal("3", run.Result());
+    }
+
+    [Fact]
+    public async Task What_a_step_declares_is_there_in_the_next()
+    {
+        await Run("var panels = 12;");
+        Assert.Equal("6600", (await Run("panels * 550")).Result());
+    }
+
+    [Fact]
+    public async Task Printed_text_arrives_in_order_and_by_stream()
+    {
+        var run = await Run("Console.WriteLine(\"one\"); Console.Error.WriteLine(\"two\"); Console.Write(\"three\");");
+        Assert.Equal("one\nthree", run.Printed());
+        Assert.Equal("two\n", run.Printed("stderr"));
+    }
+
+    [Fact]
+    public async Task A_mistake_names_the_step_the_line_and_the_column()
+    {
+        var failed = Assert.IsType<StepFailed>((await Run("var a = 1;\nvar b = a + nowhere;")).Ended);
+        Assert.Equal("CS0103", failed.Error.Name);
+        Assert.Equal("The name 'nowhere' does not exist in the current context (step 7, line 2, column 13)", failed.Error.Message);
+        Assert.Empty(failed.Error.Lines);
+    }
+
+    [Fact]
+    public async Task An_exception_names_the_readers_lines_and_none_of_the_engines()
+    {
+        var failed = Assert.IsType<StepFailed>((await Run("int Half(int x)\n{\n    return x / (x - x);\n}\nHalf(3)")).Ended);
+        Assert.Equal("DivideByZeroException", failed.Error.Name);
+        Assert.Equal(["step 7, line 3", "step 7, line 5"], failed.Error.Lines);
+    }
+
+    [Fact]
+    public async Task An_endless_loop_stops_and_variables_stay()
+    {
+        await Run("var kept = 41;");
+        var loop = Run("while (true) { }");
+        await Task.Delay(300);
+        Assert.Equal(StopOutcome.Stopped, await engine.Session.StopAsync());
+        Assert.IsType<StepStopped>((await loop).Ended);
+        Assert.Equal("42", (await Run("kept + 1")).Result());
+    }
+
+    [Fact]
+    public async Task The_library_is_there_without_being_named()
+    {
+        var run = await Run("Site.At(\"Alder Weir\", 53.2, -9.1, \"Europe/Dublin\", \"EUR\").Zone.Id");
+        Assert.Equal("Europe/Dublin", run.Result());
+    }
+}
