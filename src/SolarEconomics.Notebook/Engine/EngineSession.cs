@@ -146,8 +146,8 @@ public sealed class EngineSession : ISession
                     break;
                 case EngineValue value:
                     prints.Flush();
-                    var data = ResultFormatter.Format(value.Value, culture);
-                    relay.Raise(new OutputAdded(step.StepId, value.IsResult ? Outputs.Result(data, number) : Outputs.Shown(data)));
+                    var shown = ResultFormatter.Format(value.Value, culture);
+                    relay.Raise(new OutputAdded(step.StepId, value.IsResult ? Outputs.Result(shown, number) : Outputs.Shown(shown)));
                     break;
             }
         }

@@ -12,18 +12,18 @@ internal static class Outputs
         ["text"] = MultilineText.Write(text),
     };
 
-    internal static JsonObject Result(JsonObject data, int runNumber) => new()
+    internal static JsonObject Result(ShownValue value, int runNumber) => new()
     {
-        ["data"] = data,
+        ["data"] = value.Data,
         ["execution_count"] = runNumber,
-        ["metadata"] = new JsonObject(),
+        ["metadata"] = value.Metadata,
         ["output_type"] = "execute_result",
     };
 
-    internal static JsonObject Shown(JsonObject data) => new()
+    internal static JsonObject Shown(ShownValue value) => new()
     {
-        ["data"] = data,
-        ["metadata"] = new JsonObject(),
+        ["data"] = value.Data,
+        ["metadata"] = value.Metadata,
         ["output_type"] = "display_data",
     };
 

@@ -14,6 +14,7 @@ internal static class PlainText
         null => "nothing (null)",
         string text => text,
         IFormattable formattable => formattable.ToString(null, culture),
+        IFinding finding => FindingWords.Of(finding.Say(culture)),
         IEnumerable items => OfItems(items, culture),
         _ => value.ToString() ?? "",
     };

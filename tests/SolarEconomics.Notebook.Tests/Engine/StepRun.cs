@@ -15,7 +15,7 @@ internal sealed record StepRun(IReadOnlyList<SessionEvent> Events, StepEnded End
 
     /// <summary>The one result in a MIME type.</summary>
     public string Result(string mime = "text/plain") =>
-        (string)Assert.Single(Outputs, o => (string?)o["output_type"] == "execute_result")["data"]![mime]!;
+        MultilineText.Read(Assert.Single(Outputs, o => (string?)o["output_type"] == "execute_result")["data"]![mime]);
 
     public static async Task<StepRun> Of(ISession session, string code, string place = "step 7", CancellationToken cancel = default)
     {
