@@ -1,0 +1,73 @@
+using System.Text.Json;
+
+namespace SolarEconomics;
+
+/// <summary>A JSON file of ours, read with comments and judged by its schema. All mistakes are listed together, with line and column.</summary>
+internal sealed class CheckedJson
+{
+    private static readonly JsonDocumentOptions Reading = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+    private readonly string _path;
+    private readonly JsonPlaces _places;
+
+    private CheckedJson(string path, JsonElement root, JsonPlaces places)
+    {
+        _path = path;
+        Root = root;
+        _places = places;
+    }
+
+    /// <summary>The whole value of the file.</summary>
+    internal JsonElement Root { get; }
+
+    /// <summary>Reads a file as JSON, without judging it by a schema.</summary>
+    /// <exception cref="RecordException">The file is missing, empty or no JSON.</exception>
+    internal static CheckedJson Read(string path, string kind)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        if (!File.Exists(path)) throw Throw.JsonMissing(path, kind);
+        byte[] utf8;
+        try
+        {
+            utf8 = File.ReadAllBytes(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw Throw.JsonUnreadable(path, kind, e);
+        }
+        ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
+        if (utf8.AsSpan().StartsWith(mark)) utf8 = utf8[mark.Length..];
+        if (!utf8.AsSpan().ContainsAnyExcept((byte)' ', (byte)'\t', (byte)'\r') || utf8.All(b => b is 32 or 9 or 10 or 13))
+            throw Throw.JsonEmpty(path, kind);
+        try
+        {
+            using var document = JsonDocument.Parse(utf8, Reading);
+            return new CheckedJson(path, document.RootElement.Clone(), new JsonPlaces(utf8));
+        }
+        catch (JsonException e)
+        {
+            throw Throw.NotJson(path, kind, e);
+        }
+    }
+
+    /// <summary>Judges the file by a schema of ours and lists what is wrong, in file order.</summary>
+    internal IReadOnlyList<Problem> Judge(JsonRules rules)
+    {
+        var problems = _places.Twice.Select(p => At(p, $"field \"{JsonRules.LastName(p)}\" twice", "it once; leave one of them out")).ToList();
+        problems.AddRange(rules.Mistakes(Root).Select(m => At(m.Pointer, m.Found, m.Expected)));
+        return [.. problems.Distinct().OrderBy(p => p.Line).ThenBy(p => p.Column)];
+    }
+
+    /// <summary>A problem at a place of the file.</summary>
+    internal Problem At(string pointer, string found, string expected)
+    {
+        var (line, column) = _places.Of(pointer);
+        var raw = JsonRules.Walk(Root, pointer) is { } element ? element.GetRawText() : "";
+        return new Problem(_path, line, column, raw.Length > 200 ? raw[..200] : raw, found, expected, Severity.Lost);
+    }
+
+    /// <summary>Throws where anything is wrong, all mistakes in one message.</summary>
+    internal void ThrowIfAny(IReadOnlyList<Problem> problems)
+    {
+        if (problems.Count > 0) throw Throw.JsonMistakes(_path, problems);
+    }
+}

@@ -1,0 +1,62 @@
+using NodaTime;
+using NodaTime.Text;
+
+namespace SolarEconomics;
+
+/// <content>Messages of the tariffs.</content>
+internal static partial class Throw
+{
+    internal static FormatException NotHours(string text) =>
+        new($"Found hours \"{text}\", expected a start and an end such as 17:00-19:00 or, across midnight, 23:00-08:00.");
+
+    internal static TariffException NoTariff() =>
+        new("Found no tariff, expected at least one version. Write it down with Tariff.Flat(…) or Tariff.Named(…).");
+
+    internal static TariffException NoTariffYet(LocalDate day, Tariff first) =>
+        new($"Found no tariff in force on {Iso(day)}, expected one: the first version, \"{first.Name}\", starts on {Iso(first.From)}. " +
+            "Add the version that was in force before, or start the readings later.");
+
+    internal static string TwoVersionsFromOneDay(Tariff a, Tariff b) =>
+        $"Found two versions from {Iso(a.From)}, \"{a.Name}\" and \"{b.Name}\", expected one version from each day. Correct a date or leave one out.";
+
+    internal static string TwoCurrencies(Tariff a, Tariff b) =>
+        $"Found {a.Currency} in \"{a.Name}\" and {b.Currency} in \"{b.Name}\", expected one currency in a history. Write the older version in {a.Currency} by a named rate.";
+
+    internal static TariffMistake SeasonTwice(Tariff tariff, string season) =>
+        new(tariff, "seasons", $"season \"{season}\" twice", "each name once. Give one of them another name");
+
+    internal static TariffMistake TooManySeasons(Tariff tariff) => new(tariff, "seasons",
+        FormattableString.Invariant($"{tariff.Seasons.Count} seasons"), FormattableString.Invariant($"at most {TariffCheck.MostSeasons}"));
+
+    internal static TariffMistake UnknownSeason(Tariff tariff, EnergyPart part, string season, IReadOnlyList<string> seasons) =>
+        new(tariff, part.Name, $"season \"{season}\"", seasons.Count == 0
+            ? "none, as the tariff names no season. Add it to the tariff's seasons"
+            : $"one of the tariff's seasons: {Nearest.List(season, seasons)}");
+
+    internal static TariffMistake TwoRests(Tariff tariff, EnergyPart part) => new(tariff, part.Name,
+        $"rates {DayWords.And([.. part.Rates.Where(r => r.IsOtherwise).Select(r => $"\"{r.Name}\"")])} all without hours",
+        "at most one rate that takes the remaining hours. Give the others their hours");
+
+    internal static TariffMistake RateCount(Tariff tariff, EnergyPart part) => new(tariff, part.Name,
+        FormattableString.Invariant($"{part.Rates.Count} rates"), FormattableString.Invariant($"1 to {TariffCheck.MostRates}"));
+
+    internal static TariffMistake Coverage(Tariff tariff, EnergyPart part, string sentence) =>
+        new(tariff, part.Name, sentence, "every hour covered once");
+
+    internal static TariffException NoImport(Tariff tariff) =>
+        new($"Tariff \"{tariff.Name}\": found no price for import, expected at least one. Add one with Import(…).");
+
+    internal static ArgumentException WrongLength(string name, int found, int expected) => new(FormattableString.Invariant(
+        $"Found {found} values of {name}, expected {expected}, one for each interval of the plan's grid."), name);
+
+    internal static ArgumentException NotFinite(string name, int index) => new(FormattableString.Invariant(
+        $"Found no finite number in {name} at interval {index}, expected kWh. Fill or leave out missing readings by a named policy first."), name);
+
+    internal static ArgumentException NotWholeSeconds(Duration step) => new(
+        $"Found intervals of {step}, expected whole seconds, at most a week.", nameof(step));
+
+    internal static ArgumentException PeriodsOverlap(DateSpan a, DateSpan b) => new(
+        $"Found billing periods {a} and {b}, expected them in order and apart.", nameof(b));
+
+    private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
+}

@@ -1,0 +1,46 @@
+using System.Globalization;
+
+namespace SolarEconomics;
+
+/// <summary>What a tariff asks for one billing period, line by line.</summary>
+/// <param name="Period">Billing days.</param>
+/// <param name="Tariff">Name of the tariff, the last of several.</param>
+/// <param name="Lines">The lines, in the order of the tariff's parts.</param>
+/// <param name="TotalBeforeTax">Sum of the lines.</param>
+/// <param name="Tax">Tax on them.</param>
+/// <param name="Total">To pay, rounded as the tariff says; below 0 where the home is paid.</param>
+/// <param name="Notes">The rules used, one sentence each.</param>
+public sealed record Bill(DateSpan Period, string Tariff, IReadOnlyList<BillLine> Lines,
+    Money TotalBeforeTax, Money Tax, Money Total, IReadOnlyList<string> Notes) : IFinding
+{
+    /// <summary>What must be said with every bill worked out here.</summary>
+    public const string Caution =
+        "Rates and rules differ by place and change: check the bill or the retailer's sheet before deciding.";
+
+    /// <inheritdoc/>
+    public Finding Say(CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(culture);
+        var first = Period.Start.ToString("d", culture);
+        var last = Period.End.PlusDays(-1).ToString("d", culture);
+        return new Finding(Figure(Total, culture),
+            $"to pay for {first} to {last} on \"{Tariff}\": {Figure(TotalBeforeTax, culture)} and {Figure(Tax, culture)} tax.")
+        {
+            Notes = Notes,
+            Cautions = [Caution],
+            Tables =
+            [
+                new FindingTable($"The bill, line by line ({Total.Currency})", ["part", "quantity", "unit", "rate", "amount", "why"],
+                    [.. Lines.Select(l => Row(l, culture))]),
+            ],
+        };
+    }
+
+    private static IReadOnlyList<string> Row(BillLine line, CultureInfo culture) =>
+    [
+        line.Part, line.Quantity.ToString("#,0.###", culture), line.Unit, line.Rate.ToString("0.00####", culture),
+        line.Amount.Amount.ToString("N2", culture), line.Why,
+    ];
+
+    private static string Figure(Money money, CultureInfo culture) => money.Amount.ToString("N2", culture) + " " + money.Currency;
+}

@@ -1,0 +1,20 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>A named part of the year, half-open, which may run across the year's end.</summary>
+/// <param name="Name">The name that rates refer to, for example <c>winter</c>.</param>
+/// <param name="From">First day of the season.</param>
+/// <param name="Until">First day that no longer belongs to it. Equal to <paramref name="From"/>: the whole year.</param>
+public sealed record Season(string Name, AnnualDate From, AnnualDate Until)
+{
+    /// <summary>Whether a day of any year lies in the season.</summary>
+    /// <param name="day">Any calendar day. 29 February is judged by its own place in the year.</param>
+    public bool Contains(LocalDate day)
+    {
+        var at = (day.Month * 32) + day.Day;
+        var from = (From.Month * 32) + From.Day;
+        var until = (Until.Month * 32) + Until.Day;
+        return from < until ? at >= from && at < until : at >= from || at < until;
+    }
+}

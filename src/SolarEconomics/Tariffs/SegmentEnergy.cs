@@ -1,0 +1,70 @@
+namespace SolarEconomics;
+
+/// <summary>One energy part over one segment of a plan: a byte per interval says which rate applies.</summary>
+/// <remarks>An interval that an edge cuts through is left out of the bytes and shared by time, which is the best that its one number tells.</remarks>
+internal sealed class SegmentEnergy
+{
+    private readonly byte[] _bands;
+    private readonly SplitPiece[] _pieces;
+
+    internal SegmentEnergy(BandTable table, IntervalClock clock, PlanTicks ticks, long from, long until)
+    {
+        Part = table.Part;
+        First = ticks.FirstTouching(from);
+        _bands = new byte[Math.Max(0, ticks.FirstFrom(until) - First)];
+        var cut = (byte)Part.Rates.Count;
+        var pieces = new List<SplitPiece>();
+        for (var i = 0; i < _bands.Length; i++)
+        {
+            var start = ticks.StartOf(First + i);
+            var end = start + ticks.Step;
+            clock.MoveTo(Math.Max(start, from));
+            var runEnd = table.RunEnd(clock.DayClass, clock.SecondOfDay / 60) * 60L;
+            if (start >= from && end <= until && end <= clock.NextChange && clock.SecondOfDay + ticks.Step <= runEnd)
+            {
+                _bands[i] = table.BandAt(clock.DayClass, clock.SecondOfDay / 60);
+                continue;
+            }
+            _bands[i] = cut;
+            Cut(First + i, Math.Max(start, from), Math.Min(end, until), ticks.Step, table, clock, pieces);
+        }
+        _pieces = [.. pieces];
+    }
+
+    internal EnergyPart Part { get; }
+
+    /// <summary>The first interval of the segment, in the plan's grid.</summary>
+    internal int First { get; }
+
+    internal ReadOnlySpan<byte> Bands => _bands;
+
+    internal ReadOnlySpan<SplitPiece> Pieces => _pieces;
+
+    /// <summary>Adds up energy by rate, in kWh. <paramref name="sums"/> is as long as the part's rates.</summary>
+    internal void Sum(ReadOnlySpan<double> kwh, Span<double> sums)
+    {
+        BandSums.Add(kwh.Slice(First, _bands.Length), _bands, sums);
+        foreach (var piece in _pieces) sums[piece.Band] += kwh[piece.Interval] * piece.Share;
+    }
+
+    /// <summary>Adds the part's price to each interval's, times a factor.</summary>
+    internal void AddPrices(double[] pricePerKwh, double factor)
+    {
+        // The last slot belongs to cut intervals, whose pieces follow.
+        double[] rates = [.. Part.Rates.Select(r => (double)r.PerKwh * factor), 0.0];
+        for (var i = 0; i < _bands.Length; i++) pricePerKwh[First + i] += rates[_bands[i]];
+        foreach (var piece in _pieces) pricePerKwh[piece.Interval] += rates[piece.Band] * piece.Share;
+    }
+
+    private static void Cut(int interval, long from, long until, long step, BandTable table, IntervalClock clock, List<SplitPiece> pieces)
+    {
+        for (var at = from; at < until;)
+        {
+            clock.MoveTo(at);
+            var runEnd = at + (table.RunEnd(clock.DayClass, clock.SecondOfDay / 60) * 60L) - clock.SecondOfDay;
+            var next = Math.Min(until, Math.Min(clock.NextChange, runEnd));
+            pieces.Add(new SplitPiece(interval, table.BandAt(clock.DayClass, clock.SecondOfDay / 60), (double)(next - at) / step));
+            at = next;
+        }
+    }
+}

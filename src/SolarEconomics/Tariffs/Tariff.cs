@@ -1,0 +1,83 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>One version of a tariff: its parts, its tax, its clock and its rounding, in force from a day on.</summary>
+/// <remarks>Prices are nominal and before tax. Immutable, so safe to share between threads; every method returns another tariff.
+/// <code>Tariff.Flat("Standard", currency: "EUR", importPerKwh: 0.30m, supplyPerDay: 0.60m, exportPerKwh: 0.20m, tax: 0.09m, from: new LocalDate(2022, 1, 1))</code></remarks>
+public sealed partial record Tariff
+{
+    private Tariff(string name, Currency currency, LocalDate from)
+    {
+        Name = name;
+        Currency = currency;
+        From = from;
+    }
+
+    /// <summary>Name of the tariff, as its sheet gives it.</summary>
+    public string Name { get; init; }
+
+    /// <summary>Currency of all its prices.</summary>
+    public Currency Currency { get; }
+
+    /// <summary>First billing day on which this version is in force.</summary>
+    public LocalDate From { get; init; }
+
+    /// <summary>The clock that its hours and days follow; <see langword="null"/> takes the clock that the bill is made with.</summary>
+    public DateTimeZone? Zone { get; init; }
+
+    /// <summary>Sales tax on its charges, as a fraction. Range: 0 to 1. Default: 0.</summary>
+    public decimal Tax { get; init; }
+
+    /// <summary>How it rounds. Default: half up on every line.</summary>
+    public BillRounding Rounding { get; init; } = new();
+
+    /// <summary>The seasons that its rates name. Default: none.</summary>
+    public IReadOnlyList<Season> Seasons { get; init; } = [];
+
+    /// <summary>The public holidays that it recognises. Default: none.</summary>
+    public HolidayList Holidays { get; init; } = HolidayList.None;
+
+    /// <summary>Its parts, in the order of the bill.</summary>
+    public IReadOnlyList<TariffPart> Parts { get; init; } = [];
+
+    /// <summary>An empty tariff to be filled part by part, in the order of its sheet.</summary>
+    /// <param name="name">Name of the tariff.</param>
+    /// <param name="currency">ISO 4217 code.</param>
+    /// <param name="from">First billing day of this version.</param>
+    /// <exception cref="UnknownNameException">No such currency; the message names the nearest codes.</exception>
+    public static Tariff Named(string name, string currency, LocalDate from)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return new Tariff(name, SolarEconomics.Currency.Of(currency), from);
+    }
+
+    /// <summary>A tariff of one import price, a supply charge per day and one price for export.</summary>
+    /// <param name="name">Name of the tariff.</param>
+    /// <param name="currency">ISO 4217 code.</param>
+    /// <param name="importPerKwh">Price of import before tax, per kWh.</param>
+    /// <param name="supplyPerDay">Supply charge before tax, per day. Default: 0.</param>
+    /// <param name="exportPerKwh">Paid per kWh exported, free of tax. Default: 0.</param>
+    /// <param name="tax">Sales tax on the charges as a fraction; 9 % is 0.09. Default: 0.</param>
+    /// <param name="from">First billing day of this version.</param>
+    /// <exception cref="UnknownNameException">No such currency.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The tax is not a fraction from 0 to 1.</exception>
+    public static Tariff Flat(string name, string currency, decimal importPerKwh, decimal supplyPerDay = 0,
+        decimal exportPerKwh = 0, decimal tax = 0, LocalDate from = default) =>
+        Named(name, currency, from).SupplyPerDay(supplyPerDay).Import("import", importPerKwh).Export("export", exportPerKwh).Taxed(tax);
+
+    /// <summary>Tax on one part as a fraction, by the part's own rule or the tariff's.</summary>
+    /// <param name="part">A part of this tariff.</param>
+    public decimal TaxOn(TariffPart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.TaxFraction ?? (part is EnergyPart { Side: EnergySide.Export } ? 0m : Tax);
+    }
+
+    /// <summary>The parts that price one side's energy.</summary>
+    /// <param name="side">Import or export.</param>
+    public IEnumerable<EnergyPart> EnergyParts(EnergySide side) => Parts.OfType<EnergyPart>().Where(p => p.Side == side);
+
+    /// <summary>Prints <c>Standard (EUR, from 2022-01-01)</c>.</summary>
+    public override string ToString() => $"{Name} ({Currency}, from {NodaTime.Text.LocalDatePattern.Iso.Format(From)})";
+}

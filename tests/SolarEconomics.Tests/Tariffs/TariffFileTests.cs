@@ -1,0 +1,105 @@
+using NodaTime;
+
+namespace SolarEconomics.Tests.Tariffs;
+
+public sealed class TariffFileTests
+{
+    [Fact]
+    public void A_file_reads_as_the_same_history_as_the_sheet_written_in_code()
+    {
+        var read = TariffHistory.Load(TestFiles.Data("evening-peak.json"));
+        var zone = DateTimeZoneProviders.Tzdb["Europe/Dublin"];
+        var standard = Tariff.Flat("Standard", currency: "EUR", importPerKwh: 0.30m, supplyPerDay: 0.60m, exportPerKwh: 0.20m, tax: 0.09m,
+            from: new LocalDate(2022, 1, 1));
+        var peak = Tariff.Named("Evening peak", "EUR", from: new LocalDate(2023, 10, 1))
+            .Season("winter", from: (11, 1), until: (3, 1))
+            .SupplyPerDay(0.65m)
+            .Import("night", 0.19m, hours: "23:00-08:00")
+            .Import("evening peak", 0.44m, hours: "17:00-19:00", days: TariffDays.Weekdays, season: "winter")
+            .Import("day", 0.33m)
+            .ImportOnTop("levy", 0.01m)
+            .Export("export", 0.21m)
+            .Taxed(0.09m);
+        var grid = new IntervalGrid(Instant.FromUtc(2023, 9, 1, 0, 0), Duration.FromMinutes(30), 48 * 120);
+        var kwh = Enumerable.Range(0, grid.Count).Select(i => (i % 7) * 0.1).ToArray();
+        var fromFile = read.On(grid, zone).Bills(kwh, kwh);
+        var fromCode = TariffHistory.Of(peak, standard).On(grid, zone).Bills(kwh, kwh);
+        Assert.Equal(fromCode.Select(b => b.Total), fromFile.Select(b => b.Total));
+        Assert.Equal(4, fromFile.Count);
+        Assert.Equal("Evening peak", read.Latest.Name);
+    }
+
+    [Fact]
+    public void Several_mistakes_are_listed_together_with_their_places()
+    {
+        var path = TestFiles.Write("""
+            {
+              "version": 1,
+              "currency": "EUR",
+              "tariffs": [
+                { "name": "A", "from": "2022-01-01", "suply": { "perDay": 0.6 },
+                  "import": [ { "name": "x", "perKwH": 0.3 } ],
+                  "rounding": { "mode": "half upp" } }
+              ]
+            }
+            """);
+        var error = Assert.Throws<RecordException>(() => TariffHistory.Load(path));
+        Assert.Equal(
+            $"""
+            {path}: found 4 mistakes:
+              {path}, line 5, column 42: found field "suply", expected one of the known fields, such as supply, export, from.
+              {path}, line 6, column 19: found no field "perKwh", expected it: a price before tax per kWh, such as 0.31.
+              {path}, line 6, column 34: found field "perKwH", expected one of the known fields, such as perKwh, name, when.
+              {path}, line 7, column 21: found "half upp", expected one of half up, half even, towards zero.
+            """.ReplaceLineEndings(), error.Message);
+    }
+
+    [Theory]
+    [InlineData("EURO", "line 1, column 17: found currency \"EURO\", expected a code of ISO 4217 such as EUR")]
+    public void An_unknown_currency_names_the_nearest(string currency, string expected)
+    {
+        var path = TestFiles.Write($$"""{ "version": 1, "currency": "{{currency}}", "tariffs": [ { "name": "A", "from": "2022-01-01", "import": [ { "name": "x", "perKwh": 0.3 } ] } ] }""");
+        var error = Assert.Throws<RecordException>(() => TariffHistory.Load(path));
+        Assert.Contains(expected, error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_missing_file_says_where_it_was_looked_for()
+    {
+        var error = Assert.Throws<RecordException>(() => TariffHistory.Load("no-such-tariff.json"));
+        Assert.Equal("no-such-tariff.json: found no such file, expected a tariff file or a regulator's energy plan. Looked in "
+            + Path.GetFullPath("no-such-tariff.json") + ".", error.Message);
+    }
+
+    [Fact]
+    public void An_uncovered_hour_is_named_as_a_calendar_with_its_place()
+    {
+        var path = TestFiles.Write("""
+            { "version": 1, "currency": "EUR", "tariffs": [
+              { "name": "A", "from": "2022-01-01",
+                "seasons": [ { "name": "winter", "from": "11-01", "until": "03-01" } ],
+                "import": [
+                  { "name": "day", "perKwh": 0.3, "when": [ { "hours": ["00:00-17:00", "19:00-24:00"] } ] },
+                  { "name": "evening", "perKwh": 0.4, "when": [ { "days": ["weekdays"], "hours": ["17:00-19:00"] }, { "season": "winter", "days": ["weekdays"], "hours": ["18:00-18:30"] } ] } ] } ] }
+            """);
+        var error = Assert.Throws<RecordException>(() => TariffHistory.Load(path));
+        Assert.Equal(
+            $"""
+            {path}: found 2 mistakes:
+              {path}, line 4, column 5: found in "A" weekdays in winter, 18:00–18:30, "evening" twice, expected every hour covered once.
+              {path}, line 4, column 5: found in "A" weekends, 17:00–19:00, no rate, expected every hour covered once.
+            """.ReplaceLineEndings(), error.Message);
+    }
+
+    [Theory]
+    [InlineData("", "found an empty file")]
+    [InlineData("{ \"version\": 1,, }", "line 1, column 16: found text that is not JSON")]
+    [InlineData("{ \"version\": 2 }", "found version 2, expected 1: the file was written by a newer version of this library")]
+    [InlineData("[]", "expected")]
+    [InlineData("{ \"version\": 1, \"version\": 1, \"currency\": \"EUR\", \"tariffs\": [] }", "field \"version\" twice")]
+    public void A_file_that_is_no_tariff_gives_one_clear_message(string text, string expected)
+    {
+        var error = Assert.Throws<RecordException>(() => TariffHistory.Load(TestFiles.Write(text)));
+        Assert.Contains(expected, error.Message, StringComparison.Ordinal);
+    }
+}
