@@ -22,7 +22,7 @@ public sealed partial record Tariff
     /// <param name="from">First month and day.</param>
     /// <param name="until">First month and day that no longer belong to it.</param>
     public Tariff Season(string name, (int Month, int Day) from, (int Month, int Day) until) =>
-        this with { Seasons = [.. Seasons, new Season(name, new AnnualDate(from.Month, from.Day), new AnnualDate(until.Month, until.Day))] };
+        this with { Seasons = [.. Seasons, new TariffSeason(name, new AnnualDate(from.Month, from.Day), new AnnualDate(until.Month, until.Day))] };
 
     /// <summary>With a price for import in some hours. The rates of a tariff together cover every hour once.</summary>
     /// <param name="name">Name on the bill.</param>

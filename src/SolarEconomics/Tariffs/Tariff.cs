@@ -33,7 +33,7 @@ public sealed partial record Tariff
     public BillRounding Rounding { get; init; } = new();
 
     /// <summary>The seasons that its rates name. Default: none.</summary>
-    public IReadOnlyList<Season> Seasons { get; init; } = [];
+    public IReadOnlyList<TariffSeason> Seasons { get; init; } = [];
 
     /// <summary>The public holidays that it recognises. Default: none.</summary>
     public HolidayList Holidays { get; init; } = HolidayList.None;

@@ -117,7 +117,7 @@ internal sealed class TariffFile
         return hours;
     }
 
-    private Season Season(JsonElement at, string pointer) =>
+    private TariffSeason Season(JsonElement at, string pointer) =>
         new(at.GetProperty("name").GetString()!, DayOfYear(at, pointer, "from"), DayOfYear(at, pointer, "until"));
 
     private AnnualDate DayOfYear(JsonElement at, string pointer, string field)

@@ -6,7 +6,7 @@ namespace SolarEconomics;
 /// <param name="Name">The name that rates refer to, for example <c>winter</c>.</param>
 /// <param name="From">First day of the season.</param>
 /// <param name="Until">First day that no longer belongs to it. Equal to <paramref name="From"/>: the whole year.</param>
-public sealed record Season(string Name, AnnualDate From, AnnualDate Until)
+public sealed record TariffSeason(string Name, AnnualDate From, AnnualDate Until)
 {
     /// <summary>Whether a day of any year lies in the season.</summary>
     /// <param name="day">Any calendar day. 29 February is judged by its own place in the year.</param>
