@@ -10,6 +10,9 @@ namespace SolarEconomics;
 /// <param name="Severity">Whether something was lost, is doubtful, or is only worth knowing.</param>
 public sealed record Problem(string File, int Line, int Column, string Raw, string Found, string Expected, Severity Severity)
 {
+    /// <summary>Energy that stands in the record here and is in no total: of a row whose time does not exist, or of a repeat. Unit: kWh. Default: 0.</summary>
+    public double UncountedKwh { get; init; }
+
     /// <summary>Prints <c>meter.csv, line 12, column 3: found …, expected ….</c></summary>
     public override string ToString()
     {

@@ -53,6 +53,21 @@ public sealed class Channel
     /// <summary>File that the channel came from.</summary>
     public string? File { get; init; }
 
+    /// <summary>Readings at times that already had one: put aside, and listed among the problems. Default: 0.</summary>
+    public int ExtraReadings { get; init; }
+
+    /// <summary>What each interval cost as the record itself says, without any tariff of ours; empty where it says nothing. Unit: <see cref="CostCurrency"/>.</summary>
+    public IReadOnlyList<double> Costs { get; init; } = [];
+
+    /// <summary>Currency of <see cref="Costs"/>; <see langword="null"/> where the record names none.</summary>
+    public Currency? CostCurrency { get; init; }
+
+    /// <summary>How often the counter behind the channel went back: reset, or its register ran over. Default: 0.</summary>
+    public int Resets { get; init; }
+
+    /// <summary>Whether the values are active energy in a known unit. Where not, they are kept as they stand and never added to anything.</summary>
+    public bool IsEnergy => EnergyUnit.Find(Unit) is { IsActiveEnergy: true };
+
     /// <summary>Number of intervals, missing ones included.</summary>
     public int Count => _kwh.Length;
 
@@ -79,10 +94,10 @@ public sealed class Channel
     {
         get
         {
-            var sum = 0.0;
+            var sum = default(CompensatedSum);
             for (var i = 0; i < _kwh.Length; i++)
-                if (!_quality[i].HasFlag(SolarEconomics.Quality.Missing)) sum += _kwh[i];
-            return new Energy(sum);
+                if (!_quality[i].HasFlag(SolarEconomics.Quality.Missing)) sum.Add(_kwh[i]);
+            return new Energy(sum.Total);
         }
     }
 

@@ -13,8 +13,9 @@ public sealed record Counter(string Device, MeasurementPoint Point, IReadOnlyLis
     /// <summary>What the counter showed last: what the straight line adds up. Unit: kWh.</summary>
     public double LastKwh => Readings[^1].Kwh;
 
-    /// <summary>Energy counted here: last reading less opening value, resets added back. Unit: kWh.</summary>
-    /// <remarks>Equation: Σ over resets of (reading before − start) + last − start. A reading below its predecessor is a reset to 0.</remarks>
+    /// <summary>Energy counted here: last reading less opening value, resets and overruns of the register added back. Unit: kWh.</summary>
+    /// <remarks>Equation: Σ of the steps from the opening value on. A reading below its predecessor is a reset to 0, or, from the last
+    /// fiftieth of a register of whole decades to its first, an overrun.</remarks>
     public double CountedKwh
     {
         get
@@ -23,10 +24,22 @@ public sealed record Counter(string Device, MeasurementPoint Point, IReadOnlyLis
             var from = OpeningKwh;
             foreach (var reading in Readings)
             {
-                sum += reading.Kwh >= from ? reading.Kwh - from : reading.Kwh;
+                sum += CounterStep.Between(from, reading.Kwh).Kwh;
                 from = reading.Kwh;
             }
             return sum;
+        }
+    }
+
+    /// <summary>How often a reading was below its predecessor.</summary>
+    public int Resets
+    {
+        get
+        {
+            var count = 0;
+            for (var i = 0; i < Readings.Count; i++)
+                if (Readings[i].Kwh < (i == 0 ? OpeningKwh : Readings[i - 1].Kwh)) count++;
+            return count;
         }
     }
 }

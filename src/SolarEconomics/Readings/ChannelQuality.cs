@@ -1,0 +1,109 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>How far one channel can be trusted, in counts.</summary>
+/// <param name="Channel">The channel.</param>
+public sealed record ChannelQuality(Channel Channel)
+{
+    /// <summary>Energy of all readings. Unit: kWh; the bare sum where the channel is no energy in a known unit.</summary>
+    public double TotalKwh { get; private init; }
+
+    /// <summary>Intervals with a value.</summary>
+    public int Readings { get; private init; }
+
+    /// <summary>Intervals without one: empty in the record, or not in it at all.</summary>
+    public int Missing { get; private init; }
+
+    /// <summary>Readings that the source says it estimated or substituted.</summary>
+    public int Estimated { get; private init; }
+
+    /// <summary>Readings that a named policy of ours filled, and their energy. Unit: kWh.</summary>
+    public (int Count, double Kwh) Filled { get; private init; }
+
+    /// <summary>Further readings at a time that already had one; put aside.</summary>
+    public int Repeated => Channel.ExtraReadings;
+
+    /// <summary>Readings below zero.</summary>
+    public int Negative { get; private init; }
+
+    /// <summary>How often a counter went back.</summary>
+    public int Resets => Channel.Resets;
+
+    /// <summary>Readings at which the plant could have made more than was counted.</summary>
+    public int Censored { get; private init; }
+
+    /// <summary>Where values are missing, in order of time.</summary>
+    public IReadOnlyList<Gap> Gaps { get; private init; } = [];
+
+    /// <summary>Looks through a channel.</summary>
+    /// <param name="channel">The channel.</param>
+    public static ChannelQuality Of(Channel channel)
+    {
+        ArgumentNullException.ThrowIfNull(channel);
+        var gaps = new List<Gap>();
+        var starts = channel.Starts;
+        var ends = channel.Ends;
+        var quality = channel.Quality;
+        var usual = UsualStep(channel);
+        var (readings, missing, estimated, filled, negative, censored) = (0, 0, 0, 0, 0, 0);
+        var filledKwh = default(CompensatedSum);
+        for (var i = 0; i < channel.Count; i++)
+        {
+            if (i > 0 && starts[i] > ends[i - 1])
+            {
+                var between = IntervalsIn(starts[i] - ends[i - 1], usual);
+                missing += between;
+                Extend(gaps, ends[i - 1], starts[i], between);
+            }
+            var flags = quality[i];
+            if (flags.HasFlag(Quality.Missing))
+            {
+                var own = IntervalsIn(ends[i] - starts[i], usual);
+                missing += own;
+                Extend(gaps, starts[i], ends[i], own);
+                continue;
+            }
+            readings++;
+            if (flags == Quality.Good) continue;
+            if (flags.HasFlag(Quality.Estimated)) estimated++;
+            if (flags.HasFlag(Quality.Negative)) negative++;
+            if (flags.HasFlag(Quality.Censored)) censored++;
+            if (!flags.HasFlag(Quality.Filled)) continue;
+            filled++;
+            filledKwh.Add(channel.Kwh[i]);
+        }
+        return new ChannelQuality(channel)
+        {
+            TotalKwh = channel.Total.Kwh, Readings = readings, Missing = missing, Estimated = estimated,
+            Filled = (filled, filledKwh.Total), Negative = negative, Censored = censored, Gaps = gaps,
+        };
+    }
+
+    private static void Extend(List<Gap> gaps, Instant start, Instant end, int intervals)
+    {
+        if (gaps.Count > 0 && gaps[^1].End == start) gaps[^1] = gaps[^1] with { End = end, Intervals = gaps[^1].Intervals + intervals };
+        else gaps.Add(new Gap(start, end, intervals));
+    }
+
+    private static int IntervalsIn(Duration time, Duration usual) =>
+        Math.Max(1, (int)Math.Min(int.MaxValue / 4, Math.Round(time / usual)));
+
+    /// <summary>The most common length of an interval; an hour where there is none.</summary>
+    private static Duration UsualStep(Channel channel)
+    {
+        if (channel.Count == 0) return Duration.FromHours(1);
+        var first = channel.Ends[0] - channel.Starts[0];
+        var same = 0;
+        var counts = new Dictionary<Duration, int>();
+        for (var i = 0; i < channel.Count; i++)
+            if (channel.Ends[i] - channel.Starts[i] == first) same++;
+        if (same * 2L > channel.Count) return first;
+        for (var i = 0; i < channel.Count; i++)
+        {
+            var length = channel.Ends[i] - channel.Starts[i];
+            counts[length] = counts.GetValueOrDefault(length) + 1;
+        }
+        return counts.OrderByDescending(c => c.Value).ThenBy(c => c.Key).First().Key;
+    }
+}

@@ -1,0 +1,54 @@
+using CsvHelper;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>Reads typed or photographed counter readings: one row per device and day. Columns: date, device, kwh; days uncertain, photo and note as wanted.</summary>
+internal sealed class CounterCsvReader : IRecordReader
+{
+    private static readonly string[] Needed = ["date", "device", "kwh"];
+
+    public string Format => "counter CSV";
+
+    public bool Recognises(RecordFile file) => HeaderLine(file) is not null;
+
+    public RecordContent Read(RecordFile file, ReadOptions options)
+    {
+        var header = HeaderLine(file) ?? throw Throw.NothingToRead(file.Name, "no header of a counter file", "date,device,kwh", []);
+        var problems = new ProblemList(file.Name);
+        var rows = new CounterRows(header.Fields, problems);
+        using (var reader = new StreamReader(file.Open(), CsvText.EncodingOf(file.Head)))
+        {
+            for (var i = 0; i < header.Line; i++) reader.ReadLine();
+            using var csv = CsvReader.Create(reader, GeneralRows.OptionsFor(header.Delimiter), leaveOpen: true);
+            while (csv.Read())
+            {
+                options.Cancel.ThrowIfCancellationRequested();
+                var fields = new string[csv.FieldCount];
+                for (var i = 0; i < fields.Length; i++) fields[i] = csv.GetString(i);
+                rows.Take(fields, header.Line + (int)csv.LineNumber);
+            }
+        }
+        options.Progress?.Report(1);
+        var counters = rows.Counters(options.Plant);
+        if (counters.Count == 0)
+            throw Throw.NothingToRead(file.Name, "no counter reading that can be counted", "rows such as 2024-03-01,south roof,1234.5. See the problems listed", problems.ToList());
+        return new RecordContent(file.Path, Format, options.Zone ?? DateTimeZone.Utc) { Counters = counters, Problems = problems.ToList() };
+    }
+
+    private static (string[] Fields, char Delimiter, int Line)? HeaderLine(RecordFile file)
+    {
+        var lines = CsvText.HeadLines(file, CsvText.EncodingOf(file.Head));
+        for (var i = 0; i < Math.Min(lines.Count, 50); i++)
+        {
+            if (string.IsNullOrWhiteSpace(lines[i]) || lines[i].StartsWith('#')) continue;
+            foreach (var delimiter in new[] { ',', ';', '\t' })
+            {
+                var fields = CsvText.Fields(lines[i], delimiter).Select(f => f.Trim().ToLowerInvariant()).ToArray();
+                if (Array.TrueForAll(Needed, fields.Contains)) return (fields, delimiter, i + 1);
+            }
+            return null;
+        }
+        return null;
+    }
+}

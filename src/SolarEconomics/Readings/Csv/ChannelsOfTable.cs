@@ -1,0 +1,75 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>Makes channels of a table that is read: order, ends of intervals, power and counters to energy, devices, doubts.</summary>
+internal static class ChannelsOfTable
+{
+    internal static IReadOnlyList<Channel> Make(CsvRows rows, CsvLayout layout, ReadOptions options, ProblemList problems, string file)
+    {
+        var table = rows.Table;
+        ReportRepeatedHours(rows, problems, options);
+        var extra = table.PutInOrder([.. rows.Values.Select(v => v.Name)], problems);
+        var (startMs, endMs) = Edges(rows, layout, problems);
+        var starts = ToInstants(startMs);
+        var ends = ToInstants(endMs);
+        var channels = new List<Channel>();
+        for (var c = 0; c < rows.Values.Count; c++)
+        {
+            var column = rows.Values[c];
+            var channel = column.Meaning.Kind switch
+            {
+                ColumnKind.Power => PowerColumn.ToEnergy(table, c, startMs, endMs, options.LongestBridge, column, problems),
+                ColumnKind.Counter => CounterColumn.ToEnergy(table, c, column, problems),
+                _ => new ColumnEnergy(starts, ends, table.Values(c).ToArray(), table.Quality(c).ToArray()),
+            };
+            channels.AddRange(Directions.Split(channel, column, options.Plant, extra[c], file, problems));
+        }
+        return channels;
+    }
+
+    private static (long[] StartMs, long[] EndMs) Edges(CsvRows rows, CsvLayout layout, ProblemList problems)
+    {
+        var stamps = rows.Table.StartMs;
+        if (layout.Stamp.Fineness != StampFineness.Time && rows.Ends is null)
+            return (stamps.ToArray(), IntervalEnds.OfDays(stamps, layout.Stamp.Fineness, rows.DayClock));
+        var step = IntervalEnds.CommonStepMs(stamps);
+        if (step is null && rows.Ends is null)
+        {
+            problems.Doubtful(0, 0, "", "one row only", "two at least, to tell how long an interval is; it is read as an hour");
+            step = 3_600_000;
+        }
+        var stepMs = step ?? 3_600_000;
+        if (rows.Ends is not null)
+        {
+            var ends = IntervalEnds.OfStarts(stamps, stepMs);
+            for (var i = 0; i < ends.Length; i++)
+                if (rows.Ends.TryGetValue(stamps[i], out var stated)) ends[i] = i + 1 < ends.Length ? Math.Min(stated, stamps[i + 1]) : stated;
+            return (stamps.ToArray(), ends);
+        }
+        return layout.Stamp.Edge == StampEdge.End
+            ? (IntervalEnds.OfEnds(stamps, stepMs), stamps.ToArray())
+            : (stamps.ToArray(), IntervalEnds.OfStarts(stamps, stepMs));
+    }
+
+    private static void ReportRepeatedHours(CsvRows rows, ProblemList problems, ReadOptions options)
+    {
+        if (options.StampPolicy.Repeated != RepeatedHour.ByRowOrder) return;
+        foreach (var pass in rows.Clock.RepeatedHours)
+        {
+            var when = StampClock.LocalOf(pass.FromLocalMs).ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
+            if (!pass.SecondSeen)
+                problems.Doubtful(pass.Line, 1, when, $"the time that {options.Zone?.Id} showed twice from {when} on only once", "rows for both; they are read as the first pass, and the second is a gap");
+            else if (pass.InOrder && !pass.ThirdSeen)
+                problems.Note(pass.Line, 1, when, $"the time that {options.Zone?.Id} showed twice from {when} on", "rows for both in their order; so they stand, and each is counted once");
+        }
+    }
+
+    internal static Instant[] ToInstants(ReadOnlySpan<long> ms)
+    {
+        var instants = new Instant[ms.Length];
+        for (var i = 0; i < instants.Length; i++) instants[i] = Instant.FromUnixTimeMilliseconds(ms[i]);
+        return instants;
+    }
+}

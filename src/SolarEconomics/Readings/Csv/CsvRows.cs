@@ -1,0 +1,246 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>Takes the rows of a table one by one, turns times into instants and fields into kWh, and reports what it cannot count.</summary>
+internal sealed class CsvRows
+{
+    /// <summary>A single reading above this is no home's and would drown every other: about the yearly use of the world. Unit: kWh.</summary>
+    internal const double TooLargeKwh = 1e14;
+
+    private readonly CsvLayout _layout;
+    private readonly DateTimeZone? _zone;
+    private readonly ProblemList _problems;
+    private readonly ValueColumn[] _values;
+    private readonly int _flag = -1;
+    private bool _offsetSeen;
+
+    internal CsvRows(CsvLayout layout, ReadOptions options, ProblemList problems, int expectedRows)
+    {
+        _layout = layout;
+        _zone = options.Zone;
+        _problems = problems;
+        _values = [.. layout.Columns.Select((c, i) => new ValueColumn(i, c)).Where(v => v.IsSeries)];
+        for (var i = 0; i < layout.Columns.Count; i++)
+            if (layout.Columns[i].Kind == ColumnKind.CensoredFlag) _flag = i;
+        Table = new IntervalTable(_values.Length, expectedRows);
+        Clock = new StampClock(_zone ?? DateTimeZone.Utc, options.StampPolicy);
+        Ends = layout.Stamp.EndIndex >= 0 ? [] : null;
+    }
+
+    internal IntervalTable Table { get; }
+
+    internal StampClock Clock { get; }
+
+    internal IReadOnlyList<ValueColumn> Values => _values;
+
+    internal int FlagIndex => _flag;
+
+    /// <summary>Ends of the intervals by row, where the record states them.</summary>
+    internal Dictionary<long, long>? Ends { get; }
+
+    /// <summary>The clock of local days: the one given, or UTC where every stamp carries its offset.</summary>
+    internal DateTimeZone DayClock => _zone ?? DateTimeZone.Utc;
+
+    internal int TotalsRows { get; private set; }
+
+    /// <summary>Takes one row of fields as the general reader splits it.</summary>
+    internal void Take(ReadOnlySpan<string> fields, int line)
+    {
+        if (IsBlank(fields)) return;
+        var stampIndex = _layout.Stamp.Index;
+        if (stampIndex >= fields.Length || !TryStamp(fields, out var stamp))
+        {
+            TakeRowWithoutTime(fields, line);
+            return;
+        }
+        if (HasTooMany(fields))
+        {
+            _problems.Lost(line, _layout.Fields + 1, Raw(fields), $"{Count(fields.Length)} fields", $"{Count(_layout.Fields)}, as in the header; a decimal comma or a mark in a text may part a field in two. Nothing of the row was counted");
+            return;
+        }
+        if (!TryInstant(stamp, line, fields[stampIndex], out var startMs, out var expected))
+        {
+            _problems.Lost(line, stampIndex + 1, fields[stampIndex], $"a time that {_zone?.Id} skipped that day",
+                expected + "; the row was not counted", EnergyOf(fields));
+            return;
+        }
+        var row = Table.Add(startMs, line);
+        if (Ends is not null) TakeEnd(fields, startMs, line);
+        for (var v = 0; v < _values.Length; v++) TakeCell(fields, v, row, line);
+        if (_flag >= 0 && _flag < fields.Length && IsSet(fields[_flag])) MarkCensored(row);
+    }
+
+    /// <summary>Turns a stamp into an instant by its own offset or by the zone, and reports what is doubtful about it.</summary>
+    internal bool TryInstant(Stamp stamp, int line, string raw, out long unixMs, out string expected)
+    {
+        expected = "";
+        if (stamp.OffsetMinutes is { } offset)
+        {
+            _offsetSeen = true;
+            unixMs = stamp.LocalMs - (offset * 60_000L);
+            return true;
+        }
+        if (_zone is null) throw Throw.NeedsZone(_problems.File, line, raw);
+        if (_layout.Stamp.Fineness != StampFineness.Time)
+        {
+            var day = StampClock.LocalOf(stamp.LocalMs).Date;
+            unixMs = LocalDays.StartOf(day, _zone).ToUnixTimeMilliseconds();
+            expected = "a day that happened there";
+            return LocalDays.LengthOf(day, _zone) > Duration.Zero;
+        }
+        var fate = Clock.Resolve(stamp.LocalMs, line, out unixMs);
+        switch (fate)
+        {
+            case StampFate.Skipped:
+                expected = "no time in the hour that the clock jumped over. If the device keeps standard time all year, give that fixed zone, for example UTC";
+                return false;
+            case StampFate.Moved:
+                _problems.Doubtful(line, _layout.Stamp.Index + 1, raw, $"a time that {_zone.Id} skipped that day", "none; the row was moved on by the length of the jump, as the policy says");
+                break;
+            case StampFate.Ambiguous:
+                _problems.Doubtful(line, _layout.Stamp.Index + 1, raw, $"a time that {_zone.Id} showed twice that day", "rows in order on both sides of it, to tell which; it was read by the rows there are");
+                break;
+        }
+        return true;
+    }
+
+    /// <summary>Sets one cell from a number in the column's own unit, flagged where it cannot be true.</summary>
+    internal void SetNumber(int row, int column, double number, int line, string raw)
+    {
+        var value = _values[column].Scale(number);
+        if (!(Math.Abs(value) <= TooLargeKwh))
+        {
+            _problems.Lost(line, _values[column].Index + 1, raw, "a number too large for a reading", $"at most {TooLargeKwh.ToString("R", CultureInfo.InvariantCulture)} kWh; the cell counts as missing");
+            return;
+        }
+        Table.Set(row, column, value, Quality.Good);
+    }
+
+    internal void MarkCensored(int row)
+    {
+        for (var v = 0; v < _values.Length; v++)
+            if (_values[v].Meaning.Flow == FlowKind.Generation) Table.Flag(row, v, Quality.Censored);
+    }
+
+    /// <summary>Reports that both offsets and bare stamps were met, once the file is read.</summary>
+    internal bool OffsetSeen => _offsetSeen;
+
+    private void TakeCell(ReadOnlySpan<string> fields, int column, int row, int line)
+    {
+        var index = _values[column].Index;
+        if (index >= fields.Length)
+        {
+            _problems.Lost(line, index + 1, Raw(fields), $"{Count(fields.Length)} fields", $"{Count(_layout.Fields)}, as in the header; \"{_values[column].Name}\" counts as missing");
+            return;
+        }
+        var field = fields[index];
+        if (IsEmptyWord(field)) return;
+        if (_layout.Numbers.TryRead(field, out var number)) SetNumber(row, column, number, line, field);
+        else _problems.Lost(line, index + 1, field, $"\"{ProblemList.Shorten(field)}\" under \"{_values[column].Name}\"", "a number or nothing; the cell counts as missing");
+    }
+
+    private void TakeEnd(ReadOnlySpan<string> fields, long startMs, int line)
+    {
+        var index = _layout.Stamp.EndIndex;
+        if (index < fields.Length && TryStampText(fields[index], out var end))
+        {
+            long endMs;
+            if (end.OffsetMinutes is { } offset) endMs = end.LocalMs - (offset * 60_000L);
+            else if (_zone is null) throw Throw.NeedsZone(_problems.File, line, fields[index]);
+            else endMs = LocalInstantAfter(end.LocalMs, startMs);
+            if (endMs > startMs)
+            {
+                Ends![startMs] = endMs;
+                return;
+            }
+            // A period of days written with its last day ends at the end of that day.
+            if (end.Fineness == StampFineness.Day && _zone is not null)
+            {
+                Ends![startMs] = LocalDays.StartOf(StampClock.LocalOf(end.LocalMs).Date.PlusDays(1), _zone).ToUnixTimeMilliseconds();
+                return;
+            }
+        }
+        _problems.Doubtful(line, index + 1, index < fields.Length ? fields[index] : "", "an end that is no time after the start", "a later time; the row got the length of the others");
+    }
+
+    /// <summary>The first instant after the start at which the wall clock shows a time: an end needs no order of rows to be told.</summary>
+    private long LocalInstantAfter(long localMs, long startMs)
+    {
+        var map = _zone!.MapLocal(StampClock.LocalOf(localMs));
+        if (map.Count == 0) return map.LateInterval.Start.ToUnixTimeMilliseconds();
+        var first = map.First().ToInstant().ToUnixTimeMilliseconds();
+        return first > startMs ? first : map.Last().ToInstant().ToUnixTimeMilliseconds();
+    }
+
+    private void TakeRowWithoutTime(ReadOnlySpan<string> fields, int line)
+    {
+        var first = fields.Length > _layout.Stamp.Index ? fields[_layout.Stamp.Index] : fields[0];
+        if (TotalWords.Begin(fields))
+        {
+            TotalsRows++;
+            _problems.Note(line, 0, Raw(fields), "a row of totals", "readings; it repeats what stands above and was not counted again");
+            return;
+        }
+        _problems.Lost(line, _layout.Stamp.Index + 1, Raw(fields), $"\"{ProblemList.Shorten(first)}\" where the time stands", "a time as in the rows before; the row was not counted", EnergyOf(fields));
+    }
+
+    /// <summary>The energy that stands in a row which is not counted, for the list of problems.</summary>
+    private double EnergyOf(ReadOnlySpan<string> fields)
+    {
+        var sum = 0.0;
+        foreach (var value in _values)
+            if (value.Meaning.Kind == ColumnKind.Energy && value.Index < fields.Length && _layout.Numbers.TryRead(fields[value.Index], out var number))
+            {
+                var kwh = value.Scale(number);
+                if (Math.Abs(kwh) <= TooLargeKwh) sum += kwh;
+            }
+        return sum;
+    }
+
+    private bool TryStamp(ReadOnlySpan<string> fields, out Stamp stamp)
+    {
+        if (!TryStampText(fields[_layout.Stamp.Index], out stamp)) return false;
+        if (_layout.Stamp.TimeIndex < 0) return true;
+        if (stamp.Fineness != StampFineness.Day || _layout.Stamp.TimeIndex >= fields.Length) return false;
+        if (!StampText.TryTime(fields[_layout.Stamp.TimeIndex], out var ms)) return false;
+        stamp = stamp with { LocalMs = stamp.LocalMs + ms, Fineness = StampFineness.Time };
+        return true;
+    }
+
+    private bool TryStampText(string text, out Stamp stamp)
+    {
+        if (_layout.Stamp.Form == StampForm.Text) return StampText.TryRead(text, _layout.Stamp.Order, out stamp);
+        stamp = default;
+        if (!long.TryParse(text.AsSpan().Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number)) return false;
+        var ms = _layout.Stamp.Form == StampForm.UnixSeconds && number < 1L << 40 ? number * 1000 : number;
+        if (ms is < 0 or >= 7_258_118_400_000) return false;
+        stamp = new Stamp(ms, 0, StampFineness.Time);
+        return true;
+    }
+
+    private bool HasTooMany(ReadOnlySpan<string> fields)
+    {
+        for (var i = _layout.Fields; i < fields.Length; i++)
+            if (!string.IsNullOrWhiteSpace(fields[i])) return true;
+        return false;
+    }
+
+    private static bool IsBlank(ReadOnlySpan<string> fields)
+    {
+        foreach (var field in fields)
+            if (!string.IsNullOrWhiteSpace(field)) return false;
+        return true;
+    }
+
+    private static bool IsSet(string field) =>
+        field.AsSpan().Trim() is "1" or "true" or "TRUE" or "True" or "yes";
+
+    private static bool IsEmptyWord(string field) =>
+        string.IsNullOrWhiteSpace(field) || field.AsSpan().Trim() is "-" or "NULL" or "null" or "NaN" or "nan" or "N/A" or "n/a" or "NA" or "--";
+
+    private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private string Raw(ReadOnlySpan<string> fields) => string.Join(_layout.Delimiter, fields.ToArray());
+}

@@ -1,0 +1,143 @@
+using System.Text;
+
+namespace SolarEconomics;
+
+/// <summary>Decides how a table is laid out from its first 64 KiB: delimiter, headers, times, numbers. What is not certain is refused, not guessed.</summary>
+internal static class CsvSniff
+{
+    private const int LinesLookedAt = 400;
+    private static readonly char[] Delimiters = [',', ';', '\t', '|'];
+
+    /// <summary>Whether some line of the head holds a time and a number: enough to call it a table of readings.</summary>
+    internal static bool LooksLikeTable(RecordFile file)
+    {
+        var encoding = CsvText.EncodingOf(file.Head);
+        return Find(CsvText.HeadLines(file, encoding)) is not null;
+    }
+
+    internal static CsvLayout Layout(RecordFile file, ReadOptions options)
+    {
+        var encoding = CsvText.EncodingOf(file.Head);
+        var lines = CsvText.HeadLines(file, encoding);
+        var table = Find(lines) ?? throw Throw.NoTable(file.Name, lines);
+        var rows = table.Rows;
+        var (headers, unitRow) = Headers(lines, table);
+        var fields = headers.Length > 0 ? headers.Length : rows.Max(r => r.Length);
+        var numbers = DecimalMark.Find(file.Name, table, fields);
+        var stamp = StampSniff.Find(file, encoding, table, headers, options);
+        var columns = new ColumnMeaning[fields];
+        for (var i = 0; i < fields; i++)
+        {
+            var header = i < headers.Length ? headers[i] : "";
+            columns[i] = Meaning(i, header, unitRow, rows, stamp, numbers, options);
+        }
+        RefuseUnknownCorrections(file.Name, headers, options);
+        return new CsvLayout
+        {
+            Encoding = encoding,
+            Delimiter = table.Delimiter,
+            Numbers = numbers,
+            FirstDataLine = table.FirstLine,
+            Columns = columns,
+            Stamp = stamp,
+        };
+    }
+
+    private static ColumnMeaning Meaning(int index, string header, string[]? unitRow, IReadOnlyList<string[]> rows,
+        StampColumns stamp, NumberText numbers, ReadOptions options)
+    {
+        var number = index + 1;
+        if (index == stamp.Index || index == stamp.TimeIndex)
+            return new(header, FlowKind.Unknown, "", ColumnKind.Stamp, $"column {number} \"{header}\" is read as the time because its fields are times") { Number = number };
+        if (index == stamp.EndIndex)
+            return new(header, FlowKind.Unknown, "", ColumnKind.StampEnd, $"column {number} \"{header}\" is read as the end of the interval because its fields are times too") { Number = number };
+        var correction = options.Columns.FirstOrDefault(c => string.Equals(c.Header.Trim(), header.Trim(), StringComparison.OrdinalIgnoreCase));
+        if (correction is not null)
+            return correction with { Header = header, Number = number, Reason = $"column {number} \"{header}\" is read as {HeaderWords.Name(correction.Flow)} in {correction.Unit} because {correction.Reason}" };
+        var meaning = HeaderWords.Understand(header, number, unitRow is not null && index < unitRow.Length ? unitRow[index] : null, options.UnitWhereNone);
+        if (meaning.Kind == ColumnKind.Ignored || HasNumbers(rows, index, numbers)) return meaning;
+        // A column may be empty for years before its first number.
+        var allBlank = rows.All(r => index >= r.Length || string.IsNullOrWhiteSpace(r[index]));
+        return allBlank || meaning.Flow != FlowKind.Unknown
+            ? meaning
+            : meaning with { Kind = ColumnKind.Ignored, Reason = $"column {number} \"{header}\" is left out because its fields are no numbers" };
+    }
+
+    private static bool HasNumbers(IReadOnlyList<string[]> rows, int index, NumberText numbers) =>
+        rows.Any(r => index < r.Length && numbers.TryRead(r[index], out _));
+
+    private static void RefuseUnknownCorrections(string file, string[] headers, ReadOptions options)
+    {
+        foreach (var correction in options.Columns)
+            if (!Array.Exists(headers, h => string.Equals(h.Trim(), correction.Header.Trim(), StringComparison.OrdinalIgnoreCase)))
+                throw Throw.NoSuchColumn(file, correction.Header, headers);
+    }
+
+    /// <summary>The delimiter under which most lines hold a time and something beside it, and the field in which the time stands.</summary>
+    private static CsvTable? Find(IReadOnlyList<string> lines)
+    {
+        CsvTable? best = null;
+        var bestScore = 0;
+        var sample = lines.Take(LinesLookedAt).ToList();
+        foreach (var delimiter in Delimiters)
+        {
+            var split = sample.ConvertAll(l => l.StartsWith('#') ? [] : CsvText.Fields(l, delimiter));
+            for (var field = 0; field < Math.Min(split.Max(s => s.Length), 12); field++)
+            {
+                var index = field;
+                var rows = split.FindAll(s => IsRow(s, index));
+                if (rows.Count <= bestScore) continue;
+                bestScore = rows.Count;
+                var first = split.FindIndex(s => IsRow(s, index));
+                best = new CsvTable(delimiter, index, first + 1, rows);
+            }
+        }
+        return best;
+    }
+
+    private static bool IsRow(string[] fields, int stamp)
+    {
+        if (fields.Length < 2 || stamp >= fields.Length || !StampSniff.IsStamp(fields[stamp])) return false;
+        for (var i = 0; i < fields.Length; i++)
+            if (i != stamp && (string.IsNullOrWhiteSpace(fields[i]) || LooksLikeNumber(fields[i]))) return true;
+        return false;
+    }
+
+    private static bool LooksLikeNumber(string field) =>
+        field.AsSpan().Trim().IndexOfAnyExcept("0123456789.,'’-+eE  ") < 0 && field.Any(char.IsAsciiDigit);
+
+    /// <summary>The header lines straight above the data: one or several, joined column by column; a line of units apart.</summary>
+    private static (string[] Headers, string[]? Units) Headers(IReadOnlyList<string> lines, CsvTable table)
+    {
+        var fields = table.Rows[0].Length;
+        var above = new List<string[]>();
+        for (var line = table.FirstLine - 2; line >= 0 && above.Count < 4; line--)
+        {
+            if (lines[line].StartsWith('#') || string.IsNullOrWhiteSpace(lines[line])) break;
+            var split = CsvText.Fields(lines[line], table.Delimiter);
+            if (split.Length < 2 || split.Length > fields || split.Length < fields - 1) break;
+            above.Insert(0, split);
+        }
+        if (above.Count == 0) return ([], null);
+        string[]? units = null;
+        if (above.Count > 1 && above[^1].Any(f => EnergyUnit.Find(Bare(f)) is not null)
+            && above[^1].All(f => string.IsNullOrWhiteSpace(f) || EnergyUnit.Find(Bare(f)) is not null || f.Trim().Length <= 20 && f.Trim().StartsWithBracket()))
+        {
+            units = above[^1];
+            above.RemoveAt(above.Count - 1);
+        }
+        var headers = new string[Math.Max(above.Max(a => a.Length), units?.Length ?? 0)];
+        for (var i = 0; i < headers.Length; i++)
+        {
+            var joined = new StringBuilder();
+            foreach (var row in above)
+                if (i < row.Length && !string.IsNullOrWhiteSpace(row[i])) joined.Append(joined.Length > 0 ? " " : "").Append(row[i].Trim());
+            headers[i] = joined.ToString();
+        }
+        return (headers, units);
+    }
+
+    private static string Bare(string field) => field.Trim().Trim('(', ')', '[', ']');
+
+    private static bool StartsWithBracket(this string field) => field.StartsWith('(') || field.StartsWith('[');
+}

@@ -1,0 +1,14 @@
+namespace SolarEconomics;
+
+/// <summary>How a time is written in a table.</summary>
+internal enum StampForm
+{
+    /// <summary>A date, with or without time of day.</summary>
+    Text,
+
+    /// <summary>Whole seconds since 1970 UTC.</summary>
+    UnixSeconds,
+
+    /// <summary>Whole milliseconds since 1970 UTC.</summary>
+    UnixMilliseconds,
+}

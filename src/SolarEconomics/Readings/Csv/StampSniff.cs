@@ -1,0 +1,95 @@
+using System.Globalization;
+using System.Text;
+
+namespace SolarEconomics;
+
+/// <summary>Decides how the times of a table are written.</summary>
+internal static class StampSniff
+{
+    private const long FirstUnixSecond = 315_532_800;      // 1980
+    private const long LastUnixSecond = 7_258_118_400;     // 2200
+
+    /// <summary>Whether a field is a time in any of the forms that are read.</summary>
+    internal static bool IsStamp(string field) =>
+        StampText.TryRead(field, DateOrder.DayMonthYear, out _) || StampText.TryRead(field, DateOrder.MonthDayYear, out _)
+        || UnixForm(field) is not null;
+
+    /// <summary>Form of a whole number that may be a Unix time; ten digits are seconds, thirteen are milliseconds.</summary>
+    private static StampForm? UnixForm(string field)
+    {
+        if (!long.TryParse(field.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number)) return null;
+        if (field.Trim().Length is 9 or 10 && number is >= FirstUnixSecond and < LastUnixSecond) return StampForm.UnixSeconds;
+        return number is >= FirstUnixSecond * 1000 and < LastUnixSecond * 1000 ? StampForm.UnixMilliseconds : null;
+    }
+
+    internal static StampColumns Find(RecordFile file, Encoding encoding, CsvTable table, string[] headers, ReadOptions options)
+    {
+        var stamps = table.Rows.Select(r => r[table.StampIndex]).ToList();
+        var header = table.StampIndex < headers.Length ? headers[table.StampIndex] : "";
+        var edge = options.StampEdge != StampEdge.FromRecord ? options.StampEdge
+            : HeaderWords.NamesEnd(header) ? StampEdge.End : StampEdge.Start;
+        if (stamps.TrueForAll(s => UnixForm(s) is not null && !IsTextStamp(s)))
+            return new StampColumns(table.StampIndex, UnixForm(stamps[0])!.Value) { Edge = edge, EndIndex = EndIndex(table) };
+        var order = options.DateOrder != DateOrder.FromRecord ? options.DateOrder : OrderOf(file, encoding, table, stamps);
+        var read = stamps.Select(s => StampText.TryRead(s, order, out var stamp) ? stamp : (Stamp?)null).OfType<Stamp>().ToList();
+        var fineness = read.Count == 0 ? StampFineness.Time : read.Min(s => s.Fineness);
+        var timeIndex = fineness == StampFineness.Day ? TimeIndex(table) : -1;
+        return new StampColumns(table.StampIndex, StampForm.Text)
+        {
+            Order = order,
+            Edge = edge,
+            TimeIndex = timeIndex,
+            Fineness = timeIndex >= 0 ? StampFineness.Time : fineness,
+            EndIndex = timeIndex >= 0 ? -1 : EndIndex(table),
+        };
+    }
+
+    private static bool IsTextStamp(string field) => StampText.TryRead(field, DateOrder.YearMonthDay, out _);
+
+    private static int TimeIndex(CsvTable table)
+    {
+        var next = table.StampIndex + 1;
+        return table.Rows.All(r => next < r.Length && StampText.TryTime(r[next], out _) && r[next].Contains(':', StringComparison.Ordinal)) ? next : -1;
+    }
+
+    private static int EndIndex(CsvTable table)
+    {
+        var next = table.StampIndex + 1;
+        return table.Rows.All(r => next < r.Length && IsStamp(r[next])) ? next : -1;
+    }
+
+    /// <summary>The order of day and month: by a year in front, a month's name, dots, or a number above 12 anywhere in the file.</summary>
+    private static DateOrder OrderOf(RecordFile file, Encoding encoding, CsvTable table, List<string> stamps)
+    {
+        if (stamps.TrueForAll(s => !DependsOnOrder(s))) return DateOrder.YearMonthDay;
+        // A date with dots is written day first wherever it is written with dots.
+        if (stamps.Exists(s => s.Contains('.', StringComparison.Ordinal) && DependsOnOrder(s) && s.IndexOf('.', StringComparison.Ordinal) <= 3)) return DateOrder.DayMonthYear;
+        var shown = Shown(stamps);
+        if (shown == DateOrder.FromRecord && file.Length > file.Head.Length) shown = Shown(AllStamps(file, encoding, table));
+        return shown != DateOrder.FromRecord ? shown : throw Throw.AmbiguousDates(file.Name, table.FirstLine, stamps);
+    }
+
+    private static DateOrder Shown(IEnumerable<string> stamps)
+    {
+        foreach (var stamp in stamps)
+        {
+            var dayFirst = StampText.TryRead(stamp, DateOrder.DayMonthYear, out _);
+            var monthFirst = StampText.TryRead(stamp, DateOrder.MonthDayYear, out _);
+            if (dayFirst != monthFirst) return dayFirst ? DateOrder.DayMonthYear : DateOrder.MonthDayYear;
+        }
+        return DateOrder.FromRecord;
+    }
+
+    private static IEnumerable<string> AllStamps(RecordFile file, Encoding encoding, CsvTable table)
+    {
+        using var reader = new StreamReader(file.Open(), encoding);
+        while (reader.ReadLine() is { } line)
+        {
+            var fields = CsvText.Fields(line, table.Delimiter);
+            if (table.StampIndex < fields.Length) yield return fields[table.StampIndex];
+        }
+    }
+
+    /// <summary>Whether a text needs the order of day and month to be told before it is a date.</summary>
+    private static bool DependsOnOrder(string stamp) => !StampText.TryRead(stamp, DateOrder.YearMonthDay, out _);
+}

@@ -1,0 +1,36 @@
+namespace SolarEconomics;
+
+/// <summary>A column whose numbers become a channel.</summary>
+/// <param name="index">Field in the row, counted from 0.</param>
+/// <param name="meaning">How it is understood.</param>
+internal sealed class ValueColumn(int index, ColumnMeaning meaning)
+{
+    private readonly EnergyUnit? _unit = EnergyUnit.Find(meaning.Unit);
+
+    internal int Index => index;
+
+    internal ColumnMeaning Meaning => meaning;
+
+    internal bool IsSeries => meaning.Kind is ColumnKind.Energy or ColumnKind.Power or ColumnKind.Counter;
+
+    /// <summary>Whether the numbers are energy whose unit is known, so that they may be added up.</summary>
+    internal bool IsEnergy => _unit is { IsActiveEnergy: true };
+
+    internal string UnitName => _unit?.Name ?? "unknown";
+
+    /// <summary>Name of the channel: the header without its unit.</summary>
+    internal string Name { get; } = NameOf(index, meaning);
+
+    /// <summary>kWh, or kW for power; the number as it stands where the unit is unknown.</summary>
+    internal double Scale(double number) => _unit is null ? number : _unit.Scale(number);
+
+    private static string NameOf(int index, ColumnMeaning meaning)
+    {
+        var name = meaning.Header.Trim();
+        if (name.Length == 0) return FormattableString.Invariant($"column {index + 1}");
+        foreach (var bracketed in new[] { $"({meaning.Unit})", $"[{meaning.Unit}]" })
+            if (meaning.Unit.Length > 0 && name.EndsWith(bracketed, StringComparison.OrdinalIgnoreCase))
+                return name[..^bracketed.Length].Trim() is { Length: > 0 } bare ? bare : name;
+        return name;
+    }
+}

@@ -1,0 +1,48 @@
+namespace SolarEconomics;
+
+/// <summary>Names the channel that a column becomes: its flow, its device in the plant, and what is below zero.</summary>
+internal static class Directions
+{
+    internal static IEnumerable<Channel> Split(ColumnEnergy energy, ValueColumn column, Plant plant, int extra, string file, ProblemList problems)
+    {
+        var (device, point) = DeviceOf(column.Meaning, plant, problems, column.Index + 1);
+        var negative = 0;
+        for (var i = 0; i < energy.Kwh.Length; i++)
+        {
+            if (energy.Kwh[i] >= 0) continue;
+            energy.Quality[i] |= Quality.Negative;
+            negative++;
+        }
+        if (negative > 0 && column.Meaning.Flow != FlowKind.Unknown)
+            problems.Doubtful(0, column.Index + 1, column.Name, FormattableString.Invariant($"{negative} values below zero under \"{column.Name}\""),
+                "none, as this flow has one direction; they are counted as they stand. If the column holds both directions, read it as such");
+        if (!column.IsEnergy)
+        {
+            var sum = default(CompensatedSum);
+            foreach (var value in energy.Kwh) sum.Add(value);
+            problems.Lost(0, column.Index + 1, column.Meaning.Header,
+                FormattableString.Invariant($"no unit for \"{column.Name}\": its numbers add up to {sum.Total:0.000000} kWh if they are kWh, and to {sum.Total / 1000:0.000000} kWh if they are Wh"),
+                "a unit in the header or in a row of units; say UnitWhereNone or ColumnMeaning.Of in the options. Until then it is kept and counted nowhere");
+        }
+        yield return new Channel(column.Name, column.Meaning.Flow, energy.Starts, energy.Ends, energy.Kwh, energy.Quality)
+        {
+            Unit = column.UnitName,
+            Device = device,
+            Point = point,
+            File = file,
+            ExtraReadings = extra,
+            Resets = energy.Resets,
+        };
+    }
+
+    private static (string? Device, MeasurementPoint Point) DeviceOf(ColumnMeaning meaning, Plant plant, ProblemList problems, int column)
+    {
+        if (meaning.Flow is FlowKind.Import or FlowKind.Export) return (meaning.Device, MeasurementPoint.Meter);
+        if (meaning.Device is not { } name) return (null, MeasurementPoint.Unknown);
+        var known = plant.Devices.FirstOrDefault(d => string.Equals(d.Name, name, StringComparison.OrdinalIgnoreCase));
+        if (known is not null) return (known.Name, known.Point);
+        if (plant.Devices.Count > 0)
+            problems.Note(0, column, meaning.Header, $"the device \"{name}\", which the plant's description does not name", $"one of its devices, such as {Nearest.List(name, plant.Devices.Select(d => d.Name))}; its measurement point is unknown");
+        return (name, MeasurementPoint.Unknown);
+    }
+}

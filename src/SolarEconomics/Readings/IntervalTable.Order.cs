@@ -1,0 +1,97 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics;
+
+internal sealed partial class IntervalTable
+{
+    /// <summary>Sorts the rows by time and makes one of those that stand at the same time. What is put aside is listed with its energy.</summary>
+    /// <param name="names">Name of each column, for the messages; <see langword="null"/> for a column that only goes along with others.</param>
+    /// <param name="problems">Where to list it.</param>
+    /// <returns>Per column, how many further readings stood at a time that already had one.</returns>
+    internal int[] PutInOrder(IReadOnlyList<string?> names, ProblemList problems)
+    {
+        var extra = new int[Columns];
+        if (InOrder) return extra;
+
+        var lines = new int[Rows];
+        for (var row = 0; row < Rows; row++) lines[row] = LineOf(row);
+        ReportBackwardRows(lines, problems);
+
+        var order = new int[Rows];
+        for (var row = 0; row < Rows; row++) order[row] = row;
+        var starts = _startMs;
+        Array.Sort(order, (a, b) => starts[a] != starts[b] ? starts[a].CompareTo(starts[b]) : a.CompareTo(b));
+
+        var sortedStart = new long[Rows];
+        var sortedLines = new int[Rows];
+        var kept = 0;
+        var keptRow = new int[Rows];
+        foreach (var row in order)
+        {
+            if (kept > 0 && sortedStart[kept - 1] == starts[row])
+            {
+                for (var c = 0; c < Columns; c++) Merge(c, keptRow[kept - 1], row, lines, names[c], extra, problems);
+                continue;
+            }
+            (sortedStart[kept], sortedLines[kept], keptRow[kept]) = (starts[row], lines[row], row);
+            kept++;
+        }
+        for (var c = 0; c < Columns; c++)
+        {
+            var (values, quality) = (new double[kept], new Quality[kept]);
+            for (var i = 0; i < kept; i++) (values[i], quality[i]) = (_values[c][keptRow[i]], _quality[c][keptRow[i]]);
+            (_values[c], _quality[c]) = (values, quality);
+        }
+        Array.Resize(ref sortedStart, kept);
+        _startMs = sortedStart;
+        Rows = kept;
+        InOrder = true;
+        _breaks.Clear();
+        for (var i = 0; i < kept; i++)
+            if (i == 0 || sortedLines[i] != sortedLines[i - 1] + 1) _breaks.Add((i, sortedLines[i]));
+        return extra;
+    }
+
+    private void ReportBackwardRows(int[] lines, ProblemList problems)
+    {
+        var latest = long.MinValue;
+        for (var row = 0; row < Rows; row++)
+        {
+            if (_startMs[row] < latest)
+                problems.Note(lines[row], 0, IsoOf(_startMs[row]), "a row that is earlier than one before it",
+                    "rows in the order of time; it was put in its place and counted");
+            latest = Math.Max(latest, _startMs[row]);
+        }
+    }
+
+    private void Merge(int column, int first, int later, int[] lines, string? name, int[] extra, ProblemList problems)
+    {
+        if (_quality[column][later].HasFlag(SolarEconomics.Quality.Missing)) return;
+        if (_quality[column][first].HasFlag(SolarEconomics.Quality.Missing))
+        {
+            _values[column][first] = _values[column][later];
+            _quality[column][first] = _quality[column][later];
+            return;
+        }
+        if (name is null) return;
+        extra[column]++;
+        _quality[column][first] |= SolarEconomics.Quality.Repeated;
+        var (kept, other) = (_values[column][first], _values[column][later]);
+        var raw = other.ToString("R", CultureInfo.InvariantCulture);
+        var when = IsoOf(_startMs[later]);
+        var keptLine = lines[first].ToString(CultureInfo.InvariantCulture);
+        if (kept == other)
+        {
+            problems.Note(lines[later], 0, raw, $"\"{name}\" at {when} a second time, with the same value as in line {keptLine}",
+                "each time once; it was counted once", other);
+            return;
+        }
+        _quality[column][first] |= SolarEconomics.Quality.Doubtful;
+        problems.Doubtful(lines[later], 0, raw, $"\"{name}\" at {when} a second time, with another value than in line {keptLine}",
+            "each time once; the first is counted, this one is not", other);
+    }
+
+    private static string IsoOf(long ms) =>
+        NodaTime.Text.InstantPattern.General.Format(Instant.FromUnixTimeMilliseconds(ms));
+}

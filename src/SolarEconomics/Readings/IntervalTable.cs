@@ -1,0 +1,95 @@
+namespace SolarEconomics;
+
+/// <summary>Rows of a table of readings while it is read: one time, several columns. Arrays are filled in place, with no object per row.</summary>
+internal sealed partial class IntervalTable
+{
+    private const int Few = 64;
+
+    private long[] _startMs;
+    private readonly double[][] _values;
+    private readonly Quality[][] _quality;
+
+    // Line numbers as breakpoints: rows follow each other line by line except where lines were left out.
+    private readonly List<(int Row, int Line)> _breaks = [];
+    private int _nextLine;
+    private long _latestMs = long.MinValue;
+
+    internal IntervalTable(int columns, int expectedRows)
+    {
+        var capacity = Math.Max(Few, expectedRows);
+        _startMs = new long[capacity];
+        _values = new double[columns][];
+        _quality = new Quality[columns][];
+        for (var c = 0; c < columns; c++)
+        {
+            _values[c] = new double[capacity];
+            _quality[c] = new Quality[capacity];
+        }
+    }
+
+    internal int Rows { get; private set; }
+
+    internal int Columns => _values.Length;
+
+    /// <summary>Whether every row so far is later than the one before.</summary>
+    internal bool InOrder { get; private set; } = true;
+
+    internal ReadOnlySpan<long> StartMs => _startMs.AsSpan(0, Rows);
+
+    internal ReadOnlySpan<double> Values(int column) => _values[column].AsSpan(0, Rows);
+
+    internal ReadOnlySpan<Quality> Quality(int column) => _quality[column].AsSpan(0, Rows);
+
+    /// <summary>Adds a row whose cells are all missing until set.</summary>
+    internal int Add(long startMs, int line)
+    {
+        var row = Rows;
+        if (row == _startMs.Length) Grow();
+        _startMs[row] = startMs;
+        if (line != _nextLine) _breaks.Add((row, line));
+        _nextLine = line + 1;
+        if (startMs <= _latestMs) InOrder = false;
+        else _latestMs = startMs;
+        for (var c = 0; c < _quality.Length; c++) _quality[c][row] = SolarEconomics.Quality.Missing;
+        Rows = row + 1;
+        return row;
+    }
+
+    internal void Set(int row, int column, double value, Quality quality)
+    {
+        _values[column][row] = value;
+        _quality[column][row] = quality;
+    }
+
+    internal void Flag(int row, int column, Quality quality) => _quality[column][row] |= quality;
+
+    /// <summary>Changes every value of a column, once its unit is known.</summary>
+    internal void Scale(int column, Func<double, double> scale)
+    {
+        foreach (ref var value in _values[column].AsSpan(0, Rows)) value = scale(value);
+    }
+
+    /// <summary>The line of a row, as long as the table is in the order of the file.</summary>
+    internal int LineOf(int row)
+    {
+        var (low, high) = (0, _breaks.Count - 1);
+        while (low < high)
+        {
+            var middle = (low + high + 1) / 2;
+            if (_breaks[middle].Row <= row) low = middle;
+            else high = middle - 1;
+        }
+        return _breaks[low].Line + (row - _breaks[low].Row);
+    }
+
+    private void Grow()
+    {
+        var capacity = checked(_startMs.Length * 2);
+        Array.Resize(ref _startMs, capacity);
+        for (var c = 0; c < _values.Length; c++)
+        {
+            Array.Resize(ref _values[c], capacity);
+            Array.Resize(ref _quality[c], capacity);
+        }
+    }
+}

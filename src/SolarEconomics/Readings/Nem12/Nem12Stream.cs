@@ -1,0 +1,120 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>One stream of a NEM12 file: a meter's suffix with its days, in any order until it becomes a channel.</summary>
+internal sealed class Nem12Stream(string nmi, string suffix, string unit, int minutes)
+{
+    private readonly List<Day> _days = [];
+    private double[] _kwh = [];
+    private Quality[] _quality = [];
+
+    internal string Nmi => nmi;
+
+    internal string Suffix => suffix;
+
+    internal string UnitText => unit;
+
+    internal int Minutes => minutes;
+
+    internal int PerDay => 1440 / minutes;
+
+    internal EnergyUnit? Unit { get; } = EnergyUnit.Find(unit);
+
+    internal bool HasDays => _days.Count > 0;
+
+    /// <summary>Makes room for one more day and gives its place; its values are set by the caller.</summary>
+    internal (double[] Kwh, Quality[] Quality, int At) Room()
+    {
+        var at = _days.Count * PerDay;
+        if (at + PerDay > _kwh.Length)
+        {
+            var length = Math.Max(32 * PerDay, _kwh.Length * 2);
+            Array.Resize(ref _kwh, length);
+            Array.Resize(ref _quality, length);
+        }
+        return (_kwh, _quality, at);
+    }
+
+    /// <summary>Keeps the day for which <see cref="Room"/> was filled.</summary>
+    internal void Keep(long dayNumber, int line, string updated) => _days.Add(new Day(dayNumber, line, updated, _days.Count));
+
+    internal Span<Quality> QualityOfLastDay => _quality.AsSpan((_days.Count - 1) * PerDay, PerDay);
+
+    internal Span<double> KwhOfLastDay => _kwh.AsSpan((_days.Count - 1) * PerDay, PerDay);
+
+    internal Channel ToChannel(string name, string file, ProblemList problems)
+    {
+        var extra = 0;
+        var days = new List<Day>(_days.Count);
+        foreach (var day in _days.OrderBy(d => d.Number).ThenBy(d => d.Place))
+        {
+            if (days.Count == 0 || days[^1].Number != day.Number)
+            {
+                days.Add(day);
+                continue;
+            }
+            // A later update of the same day stands for the earlier one; without update times, the first stands.
+            var (kept, other) = string.CompareOrdinal(day.Updated, days[^1].Updated) > 0 ? (day, days[^1]) : (days[^1], day);
+            days[^1] = kept;
+            extra += ReportSecond(kept, other, name, problems);
+        }
+        var count = days.Count * PerDay;
+        var (starts, ends) = (new Instant[count], new Instant[count]);
+        var (kwh, quality) = (new double[count], new Quality[count]);
+        var step = Duration.FromMinutes(minutes);
+        for (var d = 0; d < days.Count; d++)
+        {
+            _kwh.AsSpan(days[d].Place * PerDay, PerDay).CopyTo(kwh.AsSpan(d * PerDay));
+            _quality.AsSpan(days[d].Place * PerDay, PerDay).CopyTo(quality.AsSpan(d * PerDay));
+            var at = Instant.FromUnixTimeSeconds((days[d].Number * 86_400) - 36_000);
+            for (var i = d * PerDay; i < (d + 1) * PerDay; i++)
+            {
+                starts[i] = at;
+                at += step;
+                ends[i] = at;
+            }
+        }
+        return new Channel(name, FlowOf(suffix, Unit), starts, ends, kwh, quality)
+        {
+            Unit = Unit?.Name ?? unit, Meter = nmi, Point = MeasurementPoint.Meter, File = file, ExtraReadings = extra,
+        };
+    }
+
+    private int ReportSecond(Day kept, Day other, string name, ProblemList problems)
+    {
+        var first = _kwh.AsSpan(kept.Place * PerDay, PerDay);
+        var second = _kwh.AsSpan(other.Place * PerDay, PerDay);
+        var same = first.SequenceEqual(second);
+        var (sum, readings) = (default(CompensatedSum), 0);
+        for (var i = 0; i < PerDay; i++)
+        {
+            if (_quality[(other.Place * PerDay) + i].HasFlag(Quality.Missing)) continue;
+            sum.Add(second[i]);
+            readings++;
+            _quality[(kept.Place * PerDay) + i] |= same ? Quality.Repeated : Quality.Repeated | Quality.Doubtful;
+        }
+        var uncounted = Unit is { IsActiveEnergy: true } ? sum.Total : 0;
+        var date = StampClock.LocalOf(other.Number * 86_400_000).ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
+        problems.Add(other.Line, 0, date, $"{date} of {name} more than once, with {(same ? "the same values" : "other values")} in line {kept.Line.ToString(CultureInfo.InvariantCulture)}",
+            same ? "each day once; it was counted once" : "each day once; the one updated last is counted, else the first", same ? Severity.Note : Severity.Doubtful, uncounted);
+        return readings;
+    }
+
+    /// <summary>Which way a stream goes by the first letter of its suffix, seen from the home.</summary>
+    /// <remarks>E is energy taken from the grid and B energy given to it; averages, check meters and net streams are kept but belong to no flow,
+    /// since they repeat what E and B count. Source: readings-nmi.</remarks>
+    internal static FlowKind FlowOf(string suffix, EnergyUnit? unit)
+    {
+        if (unit is not { IsActiveEnergy: true } || suffix.Length == 0) return FlowKind.Unknown;
+        return char.ToUpperInvariant(suffix[0]) switch
+        {
+            'E' => FlowKind.Import,
+            'B' => FlowKind.Export,
+            _ => FlowKind.Unknown,
+        };
+    }
+
+    private readonly record struct Day(long Number, int Line, string Updated, int Place);
+}
