@@ -48,11 +48,6 @@ public static class CashCurveChart
             figure.Add("scatter", Line("projected", view.Projected, theme.Ink, line * 0.8, "solid", frame, "projected"));
         }
 
-        figure.Shape(new Fields
-        {
-            ["name"] = "zero", ["type"] = "line", ["xref"] = "paper", ["x0"] = 0, ["x1"] = 1, ["y0"] = 0, ["y1"] = 0, ["layer"] = "below",
-            ["line"] = new Fields { ["color"] = theme.Ink, ["width"] = line * 0.4 },
-        });
         CashMarks.Draw(figure, curve, view);
         figure.Unit($"Cash position ({Figure.UnitOf(curve.Points[0].Position)})");
         figure.MoneyAxis("yaxis", curve.Points[0].Position.Currency, view.Low, view.High, new Fields { ["nticks"] = 7, ["fixedrange"] = false });
@@ -61,7 +56,7 @@ public static class CashCurveChart
             ["type"] = "date", ["showgrid"] = false, ["tickformat"] = "%Y", ["hoverformat"] = "%-d %b %Y", ["ticklabelmode"] = "instant",
             ["range"] = new[] { Fields.Iso(view.Start), Fields.Iso(view.End) }, ["nticks"] = 8,
         });
-        return figure.Finish(frame.Preset.SmallTextPx * 4.2, frame.Preset.SmallTextPx * 1.9, new Fields { ["showlegend"] = false, ["hovermode"] = "x unified" });
+        return figure.Finish(new Room(Left: 4.2, Below: 1.9), new Fields { ["showlegend"] = false, ["hovermode"] = "x unified" });
     }
 
     private static Fields Line(string name, IReadOnlyList<CashPoint> points, string colour, double width, string dash, ChartFrame frame, string origin) => new()

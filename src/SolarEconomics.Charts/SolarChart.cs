@@ -78,6 +78,22 @@ public sealed class SolarChart
     /// <summary>The figure as an object of Plotly.NET, to draw further on; it carries no words.</summary>
     public GenericChart ToPlotly() => _draw(Frame);
 
+    /// <summary>The chart as one page of HTML that works with no network: script, typeface, table and words stand inside it once.</summary>
+    /// <returns>About 3.7 MB of text. The page follows the reader's light or dark setting and prints in light.</returns>
+    public string ToHtml() => ChartPage.Write(this);
+
+    /// <summary>Writes <see cref="ToHtml"/> to a file, replacing one that is there only once the new one is whole.</summary>
+    /// <param name="path">File to write, for example <c>payback.html</c>; its folder is made where it is missing.</param>
+    public void SaveHtml(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        var target = Path.GetFullPath(path);
+        Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+        var part = target + ".part";
+        File.WriteAllText(part, ToHtml());
+        File.Move(part, target, overwrite: true);
+    }
+
     /// <summary>The finding, as plain text.</summary>
     public override string ToString() => $"{Title}. {Words}";
 }

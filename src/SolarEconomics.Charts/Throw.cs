@@ -7,6 +7,9 @@ internal static class Throw
         new($"Found no resource \"{resource}\" in the Plotly.NET assembly, expected plotly.js {PlotlyScript.Version} there. " +
             "Restore the version of Plotly.NET that Directory.Packages.props names.");
 
+    internal static InvalidOperationException NothingCarried(string name) =>
+        new($"Found no resource \"{name}\" in SolarEconomics.Charts, expected the file that the project embeds under that name. Build the project anew.");
+
     internal static ArgumentException NothingToDraw(string what, string parameter) =>
         new($"Found no {what}, expected at least one. Work the result out over a span that its records cover.", parameter);
 }

@@ -48,26 +48,31 @@ internal static class CashMarks
     private static void StraightLine(Figure figure, CashCurve curve, CashView view)
     {
         var theme = figure.Theme;
-        var (text, anchor) = (curve.StraightLinePaybackYears, view.StraightLine[^1]) switch
+        var text = curve.StraightLinePaybackYears is { } years
+            ? $"straight line says {PeopleNumber.Years(years, figure.Frame.Culture)}"
+            : "straight line: not paid back";
+        var needed = figure.ShareOfWidth(text);
+        if (curve.StraightLinePaybackYears is { } paid && view.ShareOf(After(view.Start, paid)) is <= 1 and var share)
         {
-            ({ } years, var end) => ($"straight line says {PeopleNumber.Years(years, figure.Frame.Culture)}", end),
-            (null, var end) => ("straight line: not paid back", end),
-        };
-        if (curve.StraightLinePaybackYears is { } paid && view.ShareOf(After(view.Start, paid)) <= 1)
-        {
-            var date = After(view.Start, paid);
-            Dot(figure, "straight line payback", date, 0, theme.Soft, theme.Card, text);
-            // Left of a rising line is free; where there is no room, the label goes to the right of its upper part.
-            if (view.ShareOf(date) > 0.34)
+            Dot(figure, "straight line payback", After(view.Start, paid), 0, theme.Soft, theme.Card, text);
+            // Left of a rising line is free: beside the dot, or as much higher as the label needs to stand inside the picture.
+            var date = view.DateAt(Math.Max(share, needed));
+            if (date <= view.StraightLine[^1].Date && view.StraightLineAt(date) < view.Low + 0.85 * (view.High - view.Low))
             {
-                figure.Label(text, Fields.Iso(date), 0, "left above", strong: false, "straight line");
+                figure.Label(text, Fields.Iso(date), Fields.Round(view.StraightLineAt(date)), "left above", strong: false, "straight line");
                 return;
             }
         }
 
-        var upper = Math.Min(Fields.Round(anchor.Position), view.High);
-        var side = view.ShareOf(anchor.Date) > 0.6 ? "left above" : "right below";
-        figure.Label(text, Fields.Iso(anchor.Date), upper, side, strong: false, "straight line");
+        var height = view.Low + 0.9 * (view.High - view.Low);
+        if (view.StraightLineReaches(height) is { } reached)
+        {
+            figure.Label(text, Fields.Iso(reached), Fields.Round(height), view.ShareOf(reached) > 1 - needed ? "left above" : "right below", strong: false, "straight line");
+            return;
+        }
+
+        var end = view.StraightLine[^1];
+        figure.Label(text, Fields.Iso(end.Date), Fields.Round(end.Position), "left above", strong: false, "straight line");
     }
 
     private static void RecordsEnd(Figure figure, CashPoint last, CashView view)
@@ -79,7 +84,7 @@ internal static class CashMarks
             ["line"] = new Fields { ["color"] = figure.Theme.Soft, ["width"] = Math.Round(figure.Preset.LinePx * 0.3, 1), ["dash"] = "dot" },
         });
         var side = view.ShareOf(last.Date) > 0.7 ? "left above" : "right above";
-        figure.Label(side[0] == 'l' ? "records end" : "records end, projected from here", Fields.Iso(last.Date), view.Low, side, strong: false, "records end");
+        figure.Label(side[0] == 'l' ? "records end" : "records end, projected from here", Fields.Iso(last.Date), Fields.Round(view.Low + 0.01 * (view.High - view.Low)), side, strong: false, "records end");
     }
 
     private static void Dot(Figure figure, string name, LocalDate date, double y, string fill, string ring, string hover) => figure.Add("scatter", new Fields

@@ -50,6 +50,34 @@ internal sealed class CashView
     internal double ShareOf(LocalDate date) =>
         Period.DaysBetween(Start, date) / (double)Math.Max(1, Period.DaysBetween(Start, End));
 
+    /// <summary>The day on which the straight line first reaches a height; <see langword="null"/> where it does not.</summary>
+    internal LocalDate? StraightLineReaches(double amount)
+    {
+        for (var i = 1; i < StraightLine.Count; i++)
+        {
+            var (from, to) = ((double)StraightLine[i - 1].Position.Amount, (double)StraightLine[i].Position.Amount);
+            if (from < amount && to >= amount)
+            {
+                var days = Period.DaysBetween(StraightLine[i - 1].Date, StraightLine[i].Date);
+                return StraightLine[i - 1].Date.PlusDays((int)(days * (amount - from) / (to - from)));
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The straight line's height on a day inside its span.</summary>
+    internal double StraightLineAt(LocalDate date)
+    {
+        var i = Math.Clamp(StraightLine.ToList().FindIndex(p => p.Date >= date), 1, StraightLine.Count - 1);
+        var (from, to) = (StraightLine[i - 1], StraightLine[i]);
+        var share = Period.DaysBetween(from.Date, date) / (double)Period.DaysBetween(from.Date, to.Date);
+        return (double)from.Position.Amount + share * (double)(to.Position - from.Position).Amount;
+    }
+
+    /// <summary>The day at a share of the picture's width.</summary>
+    internal LocalDate DateAt(double share) => Start.PlusDays((int)(share * Period.DaysBetween(Start, End)));
+
     private static List<CashPoint> Cut(IReadOnlyList<CashPoint> points, double high)
     {
         var above = points.ToList().FindIndex(p => (double)p.Position.Amount > high);

@@ -33,11 +33,14 @@ internal sealed class Figure(ChartFrame frame)
     {
         var all = new Fields
         {
-            ["gridcolor"] = Theme.Line,
             ["zeroline"] = false,
-            ["tickfont"] = Font(Preset.SmallTextPx, Theme.Soft),
             ["automargin"] = false,
         };
+        if (fields.GetValueOrDefault("showticklabels") is not false)
+        {
+            all["tickfont"] = Font(Preset.SmallTextPx, Theme.Soft);
+        }
+
         foreach (var (key, value) in fields)
         {
             all[key] = value;
@@ -69,12 +72,15 @@ internal sealed class Figure(ChartFrame frame)
     }
 
     /// <summary>The unit of the value axis, level above the plot, so that nobody has to tilt the head.</summary>
-    internal void Unit(string text) => Annotate(new Fields
+    internal void Unit(string text, int rowsBelow = 0) => Annotate(new Fields
     {
         ["name"] = "unit", ["text"] = Sentences.Escape(text), ["showarrow"] = false, ["align"] = "left", ["borderpad"] = 0,
         ["xref"] = "paper", ["yref"] = "paper", ["x"] = 0, ["y"] = 1, ["xanchor"] = "left", ["yanchor"] = "bottom",
-        ["yshift"] = Math.Round(Preset.SmallTextPx * 0.6), ["font"] = Font(Preset.SmallTextPx, Theme.Soft),
+        ["yshift"] = Math.Round(Preset.SmallTextPx * (0.6 + 2.0 * rowsBelow)), ["font"] = Font(Preset.SmallTextPx, Theme.Soft),
     });
+
+    /// <summary>About how much of the plot's width a small label takes, with the gap to its point.</summary>
+    internal double ShareOfWidth(string text) => (text.Length * FrameLayout.LetterWidth + 2) * Preset.SmallTextPx / (Preset.WidthPx - 6 * Preset.SmallTextPx);
 
     internal void Annotate(Fields fields) => _labels.Add(fields);
 
@@ -82,10 +88,10 @@ internal sealed class Figure(ChartFrame frame)
 
     internal static Fields Font(int sizePx, string colour) => new() { ["size"] = sizePx, ["color"] = colour };
 
-    internal GenericChart Finish(double leftPx, double belowPx, Fields extra)
+    internal GenericChart Finish(Room room, Fields extra)
     {
         var layout = new Layout();
-        foreach (var (name, value) in FrameLayout.Of(frame, _labels, _shapes, leftPx, belowPx).Concat(_axes).Concat(extra))
+        foreach (var (name, value) in FrameLayout.Of(frame, _labels, _shapes, room).Concat(_axes).Concat(extra))
         {
             layout.SetProperty(name, value);
         }
@@ -133,8 +139,22 @@ internal sealed class Figure(ChartFrame frame)
         _currency = currency;
         var reach = Math.Max(Math.Abs(low), Math.Abs(high));
         fields["tickformat"] = reach >= 2000 ? "$~s" : reach >= 20 ? "$,.0f" : "$,.2f";
+        ZeroLine(fields);
         fields["range"] = new[] { Fields.Round(low), Fields.Round(high) };
         Axis(name, fields);
+    }
+
+    /// <summary>Zero is the line that everything is judged by.</summary>
+    internal void ZeroLine(Fields axis)
+    {
+        if (axis.GetValueOrDefault("showgrid") is not false)
+        {
+            axis["gridcolor"] = Theme.Line;
+        }
+
+        axis["zeroline"] = true;
+        axis["zerolinecolor"] = Theme.Ink;
+        axis["zerolinewidth"] = Math.Round(Preset.LinePx * 0.4, 1);
     }
 
     internal static string UnitOf(Money money) =>

@@ -6,25 +6,26 @@ internal static class FrameLayout
     private const string FontFamily = "Reading, \"Atkinson Hyperlegible Next\", sans-serif";
 
     // Mean width of a letter as a share of the text size; a little high, so that lines break early rather than run out.
-    private const double LetterWidth = 0.54;
+    internal const double LetterWidth = 0.54;
 
     // Plotly's own distance of two lines as a share of the text size.
     private const double LineHeight = 1.3;
 
-    /// <summary>All of a layout but its axes; leftPx and belowPx are the room for the tick labels.</summary>
-    internal static Fields Of(ChartFrame frame, List<Fields> labels, List<Fields> shapes, double leftPx, double belowPx)
+    /// <summary>All of a layout but its axes.</summary>
+    internal static Fields Of(ChartFrame frame, List<Fields> labels, List<Fields> shapes, Room room)
     {
         var (preset, theme) = (frame.Preset, frame.Theme);
         var annotations = new List<Fields>(labels);
         var edge = preset.IsHeaded ? preset.HeadingPx : 8;
-        var left = Math.Round(edge + leftPx);
+        var left = Math.Round(edge + room.Left * preset.SmallTextPx);
+        var belowPx = room.Below * preset.SmallTextPx;
         // Above the plot stands the unit of the value axis.
-        var top = Math.Round(preset.SmallTextPx * 2.2);
+        var top = Math.Round(preset.SmallTextPx * (2.2 + room.Above));
         var bottom = Math.Round(edge * 0.75 + belowPx);
         if (preset.IsHeaded)
         {
             top += Head(frame, annotations, edge, left, top);
-            bottom += Foot(frame, annotations, edge, left, bottom);
+            bottom += Foot(frame, annotations, edge, left, belowPx);
         }
 
         var layout = new Fields
@@ -84,7 +85,7 @@ internal static class FrameLayout
         var note = Fixed("footnote", lines, bold: false, edge - left, -below, frame.Preset.SmallTextPx, frame.Theme.Soft);
         note["y"] = 0;
         annotations.Add(note);
-        return Math.Round(lines.Count * frame.Preset.SmallTextPx * LineHeight);
+        return Math.Round(lines.Count * frame.Preset.SmallTextPx * LineHeight + frame.Preset.SmallTextPx * 0.4);
     }
 
     private static IReadOnlyList<string> Lines(string text, int sizePx, double roomPx) =>

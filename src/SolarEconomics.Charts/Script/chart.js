@@ -18,10 +18,20 @@
     return root.Plotly.react(element, f.data, f.layout, f.config);
   }
 
-  // A picture as a data address, drawn outside the page: format is "png" or "svg".
-  function picture(figure, look, format, width, height) {
+  // A picture as a data address: format is "png" or "svg". A picture cannot see the page's typefaces, so their rule is put into it.
+  async function picture(figure, look, format, width, height, fontRule) {
     const f = recolour(figure, look);
-    return root.Plotly.toImage({ data: f.data, layout: { ...f.layout, autosize: false, width, height }, config: f.config }, { format, width, height });
+    const drawn = { data: f.data, layout: { ...f.layout, autosize: false, width, height }, config: f.config };
+    const svg = (await root.Plotly.toImage(drawn, { format: "svg", width, height, imageDataOnly: true }))
+      .replace(/<svg[^>]*>/, start => start + "<style>" + fontRule + "</style>");
+    const address = "data:image/svg+xml;charset=utf-8," + encodeURIComponent(svg);
+    if (format === "svg") return address;
+    const image = new Image();
+    image.src = address;
+    await image.decode();
+    const canvas = Object.assign(document.createElement("canvas"), { width, height });
+    canvas.getContext("2d").drawImage(image, 0, 0, width, height);
+    return canvas.toDataURL("image/png");
   }
 
   root.solarChart = { draw, recolour, picture };

@@ -8,7 +8,7 @@ internal static class PeopleNumber
 {
     private const string Minus = "\u2212";
 
-    /// <summary>Whole units from 100 on, the currency's coins below: <c>−€3,210</c>, <c>€4.13</c>.</summary>
+    /// <summary>Whole units from 100 on, the currency's coins below: <c>−€3,210</c>, <c>€4.13</c>, <c>€0</c>.</summary>
     internal static string Money(Money money, CultureInfo culture) => Signed(money, culture, plus: "");
 
     /// <summary>As <see cref="Money"/>, with the sign shown on both sides of zero: <c>+€520</c>.</summary>
@@ -32,7 +32,7 @@ internal static class PeopleNumber
 
     private static string Signed(Money money, CultureInfo culture, string plus)
     {
-        var digits = Math.Abs(money.Amount) >= 100 ? 0 : money.Currency.MinorDigits;
+        var digits = money.Amount == 0 || Math.Abs(money.Amount) >= 100 ? 0 : money.Currency.MinorDigits;
         var rounded = Math.Round(money.Amount, digits, MidpointRounding.AwayFromZero);
         var number = Math.Abs(rounded).ToString("N" + digits.ToString(CultureInfo.InvariantCulture), culture);
         var (before, after) = CurrencySign.Around(money.Currency, culture);
