@@ -6,7 +6,6 @@ namespace AlderWeir;
 internal sealed class Clock
 {
     internal const int StepsPerHalfHour = 6;
-    internal const double StepHours = 1.0 / 12;
 
     private readonly LocalDateTime[] _local;
 

@@ -7,14 +7,23 @@ namespace SolarEconomics;
 /// <param name="Point">Where its counter measures.</param>
 public sealed record Device(string Name, MeasurementPoint Point)
 {
-    /// <summary>Rated power of the modules behind it. Unit: kWp. 0 for a device without modules.</summary>
+    /// <summary>Rated power of the modules behind it today, or when it left. Unit: kWp. 0 for a device without modules.</summary>
     public double RatedKwp { get; init; }
+
+    /// <summary>Rated power of its inverter. Unit: kW AC. Default: 0, not known.</summary>
+    public double RatedAcKw { get; init; }
+
+    /// <summary>The rated powers it has had, earliest first, where they changed. Default: none, <see cref="RatedKwp"/> holds for all its days.</summary>
+    public IReadOnlyList<DeviceStage> Stages { get; init; } = [];
 
     /// <summary>Day on which it was put to work here.</summary>
     public LocalDate? InService { get; init; }
 
     /// <summary>First day on which it was no longer at work; <see langword="null"/> while it is.</summary>
     public LocalDate? OutOfService { get; init; }
+
+    /// <summary>Name of the device whose place and channel it took over; <see langword="null"/> where it is the first.</summary>
+    public string? Replaces { get; init; }
 
     /// <summary>What its counter showed on the first day here. Unit: kWh. Default: 0; a second-hand device starts higher.</summary>
     public double OpeningKwh { get; init; }
@@ -30,4 +39,23 @@ public sealed record Device(string Name, MeasurementPoint Point)
 
     /// <summary>Usable capacity, for a battery. Unit: kWh. Default: 0.</summary>
     public double UsableKwh { get; init; }
+
+    /// <summary>The owner's note, where there is one.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Rated power of modules over that of the inverter, kWp per kW; <see langword="null"/> where either is not known.</summary>
+    /// <remarks>Equation: <see cref="RatedKwp"/> ÷ <see cref="RatedAcKw"/>.</remarks>
+    public double? DcAcRatio => RatedKwp > 0 && RatedAcKw > 0 ? RatedKwp / RatedAcKw : null;
+
+    /// <summary>Whether it was in service on a day: <c>[InService, OutOfService)</c>. A day that is not stated leaves that end open.</summary>
+    /// <param name="day">Any local calendar day.</param>
+    public bool InServiceOn(LocalDate day) => !(day < InService) && !(day >= OutOfService);
+
+    /// <summary>Rated power of the modules behind it on a day. Unit: kWp. 0 on a day on which it was not in service.</summary>
+    /// <param name="day">Any local calendar day.</param>
+    public double RatedKwpOn(LocalDate day) =>
+        !InServiceOn(day) ? 0
+        : Stages.LastOrDefault(s => s.From <= day) is { } stage ? stage.RatedKwp
+        : Stages.Count > 0 ? 0
+        : RatedKwp;
 }
