@@ -26,7 +26,7 @@ internal static partial class Throw
 
     internal static RecordException NeedsZone(string file, int line, string raw) =>
         new(string.Create(CultureInfo.InvariantCulture,
-            $"{file}, line {line}: found the time \"{raw}\" without an offset, expected to be told its clock. Give the time zone, for example Europe/Dublin."));
+            $"{file}, line {line}: found the time \"{raw}\" without an offset, expected to be told its clock. Give the time zone (on the command line: --zone Europe/Dublin)."));
 
     internal static RecordException NothingToRead(string file, string found, string expected, IReadOnlyList<Problem> problems) =>
         new($"{file}: found {found}, expected {expected}", problems);

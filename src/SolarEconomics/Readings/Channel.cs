@@ -4,7 +4,7 @@ namespace SolarEconomics;
 
 /// <summary>One channel of interval energy: one meter or device, one flow. Intervals are half-open and may be irregular.</summary>
 /// <remarks>Columns are parallel arrays in time order. Unit of energy: kWh. Immutable once read, so safe to share between threads.</remarks>
-public sealed class Channel
+public sealed partial class Channel
 {
     private readonly Instant[] _starts;
     private readonly Instant[] _ends;

@@ -1,5 +1,4 @@
 using CsvHelper;
-using NodaTime;
 
 namespace SolarEconomics;
 
@@ -15,6 +14,7 @@ internal sealed class CounterCsvReader : IRecordReader
     public RecordContent Read(RecordFile file, ReadOptions options)
     {
         var header = HeaderLine(file) ?? throw Throw.NothingToRead(file.Name, "no header of a counter file", "date,device,kwh", []);
+        if (options.Zone is null) throw Throw.NeedsZone(file.Name, header.Line + 1, "date");
         var problems = new ProblemList(file.Name);
         var rows = new CounterRows(header.Fields, problems);
         using (var reader = new StreamReader(file.Open(), CsvText.EncodingOf(file.Head)))
@@ -33,7 +33,7 @@ internal sealed class CounterCsvReader : IRecordReader
         var counters = rows.Counters(options.Plant);
         if (counters.Count == 0)
             throw Throw.NothingToRead(file.Name, "no counter reading that can be counted", "rows such as 2024-03-01,south roof,1234.5. See the problems listed", problems.ToList());
-        return new RecordContent(file.Path, Format, options.Zone ?? DateTimeZone.Utc) { Counters = counters, Problems = problems.ToList() };
+        return new RecordContent(file.Path, Format, options.Zone) { Counters = counters, Problems = problems.ToList() };
     }
 
     private static (string[] Fields, char Delimiter, int Line)? HeaderLine(RecordFile file)

@@ -14,7 +14,8 @@ internal sealed class CsvRows
     private readonly ProblemList _problems;
     private readonly ValueColumn[] _values;
     private readonly int _flag = -1;
-    private bool _offsetSeen;
+    private int? _offsetMinutes;
+    private bool _offsetsDiffer;
 
     internal CsvRows(CsvLayout layout, ReadOptions options, ProblemList problems, int expectedRows)
     {
@@ -40,8 +41,9 @@ internal sealed class CsvRows
     /// <summary>Ends of the intervals by row, where the record states them.</summary>
     internal Dictionary<long, long>? Ends { get; }
 
-    /// <summary>The clock of local days: the one given, or UTC where every stamp carries its offset.</summary>
-    internal DateTimeZone DayClock => _zone ?? DateTimeZone.Utc;
+    /// <summary>The clock of local days: the one given; else the one offset that all stamps carry, or UTC where they carry several.</summary>
+    internal DateTimeZone DayClock => _zone
+        ?? (_offsetMinutes is { } minutes && !_offsetsDiffer ? DateTimeZone.ForOffset(Offset.FromSeconds(minutes * 60)) : DateTimeZone.Utc);
 
     internal int TotalsRows { get; private set; }
 
@@ -78,7 +80,8 @@ internal sealed class CsvRows
         expected = "";
         if (stamp.OffsetMinutes is { } offset)
         {
-            _offsetSeen = true;
+            _offsetsDiffer |= _offsetMinutes is { } other && other != offset;
+            _offsetMinutes = offset;
             unixMs = stamp.LocalMs - (offset * 60_000L);
             return true;
         }
@@ -123,9 +126,6 @@ internal sealed class CsvRows
         for (var v = 0; v < _values.Length; v++)
             if (_values[v].Meaning.Flow == FlowKind.Generation) Table.Flag(row, v, Quality.Censored);
     }
-
-    /// <summary>Reports that both offsets and bare stamps were met, once the file is read.</summary>
-    internal bool OffsetSeen => _offsetSeen;
 
     private void TakeCell(ReadOnlySpan<string> fields, int column, int row, int line)
     {

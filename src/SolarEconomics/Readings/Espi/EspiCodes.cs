@@ -17,6 +17,7 @@ internal static class EspiCodes
 
     internal static string DirectionName(string? code) => code switch
     {
+        "0" => "none",
         "1" => "import",
         "4" => "net",
         "19" => "export",
@@ -29,6 +30,34 @@ internal static class EspiCodes
         "8" or "9" or "12" => Quality.Estimated,
         "10" or "13" => Quality.Doubtful,
         _ => Quality.Good,
+    };
+
+    /// <summary>What a quality code says, for messages.</summary>
+    internal static string QualityWord(string code) => code.Trim() switch
+    {
+        "0" => "valid",
+        "7" => "manually edited",
+        "8" => "estimated from a reference day",
+        "9" => "linear interpolation",
+        "10" => "questionable",
+        "11" => "derived",
+        "12" => "projected",
+        "13" => "mixed",
+        "14" => "raw",
+        "15" => "weather-normalised",
+        "16" => "other",
+        "17" => "validated",
+        "18" => "verified",
+        "19" => "revenue quality",
+        _ => "unknown",
+    };
+
+    /// <summary>How values add up: 3 is the state of a counter, 4 the amount of each interval.</summary>
+    internal static string AccumulationWord(string? code) => code switch
+    {
+        "3" => "cumulative",
+        "4" => "delta data",
+        _ => "other",
     };
 
     /// <summary>Unit of measure: 72 Wh, 38 W, 71 VAh, 73 VArh.</summary>

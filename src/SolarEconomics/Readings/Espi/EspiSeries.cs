@@ -60,7 +60,7 @@ internal sealed class EspiSeries(EspiEntry entry)
     private ColumnEnergy Energy(EnergyUnit? unit, Dictionary<string, string> fields, string name, bool known, ProblemList problems)
     {
         // 3 is cumulative: each value is the state of a counter. Anything else is the amount of its own interval.
-        if (known && string.Equals(fields.GetValueOrDefault("accumulationBehaviour"), "3", StringComparison.Ordinal))
+        if (known && EspiCodes.AccumulationWord(fields.GetValueOrDefault("accumulationBehaviour")) is "cumulative")
             return CounterColumn.ToEnergy(_table, Values, new ValueColumn(0, new ColumnMeaning(name, FlowKind.Unknown, "kWh", ColumnKind.Counter, "")), problems);
         var starts = ChannelsOfTable.ToInstants(_table.StartMs);
         var ends = new Instant[starts.Length];

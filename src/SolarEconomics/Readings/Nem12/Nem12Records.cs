@@ -7,6 +7,7 @@ namespace SolarEconomics;
 internal sealed class Nem12Records(ProblemList problems)
 {
     private const byte Comma = (byte)',';
+    private static readonly string[] Kinds = ["100", "200", "300", "400", "500", "900"];
     private readonly List<Nem12Stream> _streams = [];
     private Nem12Stream? _stream;
     private bool _dayOpen;
@@ -29,7 +30,7 @@ internal sealed class Nem12Records(ProblemList problems)
             case "900": _ended = true; _stream = null; break;
             default:
                 if (!line.Trim((byte)' ').IsEmpty)
-                    problems.Lost(number, 1, Text(line), "a line that is no NEM12 record", "a line that begins with 100, 200, 300, 400, 500 or 900; nothing of it was counted");
+                    problems.Lost(number, 1, Text(line), "a line that is no NEM12 record", "a line that begins with " + string.Join(", ", Kinds.Select(k => $"{k} ({Nem12Codes.RecordWord(k)})")) + "; nothing of it was counted");
                 break;
         }
     }
@@ -190,7 +191,7 @@ internal sealed class Nem12Records(ProblemList problems)
             quality[i] = Quality.Missing | Seen;
         }
         if (dropped.Total != 0)
-            problems.Note(number, 0, "", string.Create(CultureInfo.InvariantCulture, $"values of {dropped.Total:0.######} under the quality N (no data)"), "none; they count as missing", stream.Unit is { IsActiveEnergy: true } ? dropped.Total : 0);
+            problems.Note(number, 0, "", string.Create(CultureInfo.InvariantCulture, $"values of {dropped.Total:0.######} under the quality N ({Nem12Codes.QualityWord(letter)})"), "none; they count as missing", stream.Unit is { IsActiveEnergy: true } ? dropped.Total : 0);
     }
 
     /// <summary>Marks an interval as covered by a quality, while its day is open; taken off when the day closes.</summary>

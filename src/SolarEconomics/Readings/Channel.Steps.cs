@@ -1,0 +1,50 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+public sealed partial class Channel
+{
+    /// <summary>The same energy in longer intervals of real time, each a whole number of the present ones. One missing part makes the whole missing.</summary>
+    /// <param name="step">Length of the new intervals; they begin at whole multiples of it since 1970, UTC.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not above zero.</exception>
+    /// <exception cref="ArgumentException">An interval lies across the edge of two new ones.</exception>
+    /// <remarks>A new interval that is only partly covered by present ones is missing, never a smaller amount.</remarks>
+    public Channel InStepsOf(Duration step)
+    {
+        if (step <= Duration.Zero) throw new ArgumentOutOfRangeException(nameof(step), step, "Expected a length above zero.");
+        var stepNs = step.ToInt64Nanoseconds();
+        var (starts, ends, kwh, quality) = (new List<Instant>(), new List<Instant>(), new List<double>(), new List<Quality>());
+        var covered = Duration.Zero;
+        for (var i = 0; i < Count; i++)
+        {
+            var since = _starts[i] - NodaConstants.UnixEpoch;
+            var from = NodaConstants.UnixEpoch + Duration.FromNanoseconds(Math.Floor(since.TotalNanoseconds / stepNs) * stepNs);
+            if (_ends[i] > from + step)
+                throw new ArgumentException($"Found an interval from {_starts[i]} to {_ends[i]} across the edge of two new ones, expected intervals that fit into {step}.", nameof(step));
+            if (starts.Count == 0 || starts[^1] != from)
+            {
+                CloseStep(step, covered, kwh, quality);
+                starts.Add(from);
+                ends.Add(from + step);
+                kwh.Add(0);
+                quality.Add(SolarEconomics.Quality.Good);
+                covered = Duration.Zero;
+            }
+            covered += _ends[i] - _starts[i];
+            kwh[^1] += _kwh[i];
+            quality[^1] |= _quality[i];
+        }
+        CloseStep(step, covered, kwh, quality);
+        return new Channel(Name, Flow, [.. starts], [.. ends], [.. kwh], [.. quality])
+        {
+            Unit = Unit, Meter = Meter, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets,
+        };
+    }
+
+    private static void CloseStep(Duration step, Duration covered, List<double> kwh, List<Quality> quality)
+    {
+        if (kwh.Count == 0) return;
+        if (covered < step) quality[^1] |= SolarEconomics.Quality.Missing;
+        if (quality[^1].HasFlag(SolarEconomics.Quality.Missing)) kwh[^1] = 0;
+    }
+}
