@@ -77,13 +77,13 @@ public sealed class StatisticsTests
 
     [Fact]
     public void Quantile_and_share_of_a_triangle_undo_each_other() =>
-        Gen.Select(Gen.Double[0, 10], Gen.Double[0, 10], Gen.Double[0.1, 10], Gen.Double[0, 1]).Sample((low, left, right, share) =>
+        Gen.Select(Gen.Double[0, 10], Gen.Double[0.01, 10], Gen.Double[0.01, 10], Gen.Double[0, 1]).Sample((low, left, right, share) =>
         {
             var triangle = new TriangularDistribution(low, low + left, low + left + right);
             var at = triangle.Quantile(share);
             var width = left + right;
             var got = at <= triangle.Mode
-                ? (left == 0 ? 0 : (at - low) * (at - low) / (width * left))
+                ? (at - low) * (at - low) / (width * left)
                 : 1 - ((triangle.High - at) * (triangle.High - at) / (width * right));
             Assert.Equal(share, got, 1e-7);
         });
