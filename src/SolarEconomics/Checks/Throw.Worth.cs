@@ -1,0 +1,22 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+internal static partial class Throw
+{
+    internal static RecordException ReadingAcrossGrid(Channel channel, Instant start, IntervalGrid grid) =>
+        new($"{channel.File ?? channel.Name}: found a reading of \"{channel.Name}\" from {start} that crosses the edge of an interval of {grid.Step}, " +
+            "expected readings that start and end on the edges of the longest interval in the records. " +
+            "Sum the readings to that interval first, or leave the channel out.");
+
+    internal static RecordException NothingToValue(string site) =>
+        new($"{site}: found neither interval readings nor counters, expected at least one lifetime counter or one channel of generation, import or export. " +
+            "Load a meter or counter file first.");
+
+    internal static RecordException CurrencyOfSite(Currency site, Currency other, string what) =>
+        new($"Found {what} in {other}, expected {site}, the currency of the site. Give the site the currency of its bills, or convert the {what} first.");
+
+    internal static ArgumentOutOfRangeException RateAsPercent(string name, double value) =>
+        new(name, value, FormattableString.Invariant(
+            $"Found a rate of {value}, expected a fraction a year from -0.5 to 1. If you mean {value} %, write {value / 100}."));
+}

@@ -1,0 +1,132 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>All records of a site laid on one grid: what is known, and the ceiling of what is not.</summary>
+internal sealed class SiteRecords
+{
+    private SiteRecords(Site site, IntervalGrid grid)
+    {
+        Site = site;
+        Grid = grid;
+        StandbyKwh = new double[grid.Count];
+        CensoredHours = new double[grid.Count];
+    }
+
+    internal Site Site { get; }
+
+    internal IntervalGrid Grid { get; }
+
+    internal IReadOnlyList<GenerationRecord> Generation { get; private init; } = [];
+
+    internal GridSeries? Import { get; private init; }
+
+    internal GridSeries? Export { get; private init; }
+
+    internal GridSeries? Charge { get; private init; }
+
+    internal GridSeries? Discharge { get; private init; }
+
+    /// <summary>What the plant itself takes, from the ratings of its devices.</summary>
+    internal double[] StandbyKwh { get; }
+
+    /// <summary>Hours of each interval in which the plant could have made more than was counted.</summary>
+    internal double[] CensoredHours { get; }
+
+    internal double BatteryKwh => Site.Plant.Devices.Sum(d => d.UsableKwh);
+
+    /// <summary>Whether anything says how much was generated: a channel, a counter, or rated modules.</summary>
+    internal bool GenerationIsBounded => Generation.Count > 0;
+
+    internal static SiteRecords Lay(Site site, Readings readings)
+    {
+        var grid = GridOf(site, readings);
+        var sky = SkyCeiling.Of(grid, site);
+        var records = new SiteRecords(site, grid)
+        {
+            Generation = LayGeneration(site, readings, grid, sky),
+            Import = Lay(readings, FlowKind.Import, grid),
+            Export = Lay(readings, FlowKind.Export, grid),
+            Charge = Lay(readings, FlowKind.BatteryCharge, grid),
+            Discharge = Lay(readings, FlowKind.BatteryDischarge, grid),
+        };
+        records.AddStandby();
+        records.AddCensored(readings);
+        return records;
+    }
+
+    private static GridSeries? Lay(Readings readings, FlowKind flow, IntervalGrid grid)
+    {
+        var channels = readings.Of(flow);
+        return channels.Count == 0 ? null : GridSeries.Lay(channels, grid);
+    }
+
+    private static List<GenerationRecord> LayGeneration(Site site, Readings readings, IntervalGrid grid, double[] sky)
+    {
+        var channels = readings.Of(FlowKind.Generation);
+        // A counter in the battery's path or at the meter counts no generation of its own.
+        var counters = readings.Counters.Where(c => c.Point is not (MeasurementPoint.BatteryIn or MeasurementPoint.BatteryOut or MeasurementPoint.Meter)).ToList();
+        var names = channels.Select(NameOf).Concat(counters.Select(c => c.Device))
+            .Concat(site.Plant.Devices.Where(d => d.RatedKwp > 0).Select(d => d.Name))
+            .Distinct(StringComparer.Ordinal);
+        return [.. names.Select(name => GenerationRecord.Lay(
+            site.Plant.Find(name) ?? new Device(name, MeasurementPoint.Unknown),
+            [.. channels.Where(c => string.Equals(NameOf(c), name, StringComparison.Ordinal))],
+            counters.Find(c => string.Equals(c.Device, name, StringComparison.Ordinal)),
+            grid, site, sky))];
+    }
+
+    private static string NameOf(Channel channel) => channel.Device ?? channel.Name;
+
+    /// <summary>The longest interval on record: shorter readings are summed into it exactly, longer ones cannot be split.</summary>
+    private static IntervalGrid GridOf(Site site, Readings readings)
+    {
+        var channels = readings.Channels.Where(c => c.Count > 0 && c.Flow is not FlowKind.Unknown).ToList();
+        if (channels.Count > 0)
+        {
+            var step = channels.Max(LongestStep);
+            var start = channels.Min(c => c.Start!.Value);
+            var end = channels.Max(c => c.End!.Value);
+            return new IntervalGrid(start, step, (int)Math.Ceiling((end - start) / step));
+        }
+        var dates = readings.Counters.SelectMany(c => c.Readings.Select(r => r.Date))
+            .Concat(readings.Counters.Select(c => site.Plant.Find(c.Device)?.InService).OfType<LocalDate>())
+            .ToList();
+        if (dates.Count == 0) throw Throw.NothingToValue(site.Name);
+        var first = site.Zone.AtStartOfDay(dates.Min()).ToInstant();
+        var last = site.Zone.AtStartOfDay(dates.Max().PlusDays(1)).ToInstant();
+        return new IntervalGrid(first, Duration.FromMinutes(30), (int)((last - first) / Duration.FromMinutes(30)));
+    }
+
+    private static Duration LongestStep(Channel channel)
+    {
+        var longest = Duration.Zero;
+        for (var i = 0; i < channel.Count; i++) longest = Duration.Max(longest, channel.Ends[i] - channel.Starts[i]);
+        return longest;
+    }
+
+    private void AddStandby()
+    {
+        foreach (var device in Site.Plant.Devices.Where(d => d.StandbyW > 0))
+        {
+            var from = device.InService is { } first ? Site.Zone.AtStartOfDay(first).ToInstant() : Grid.Start;
+            var until = device.OutOfService is { } last ? Site.Zone.AtStartOfDay(last).ToInstant() : Grid.End;
+            for (var i = 0; i < Grid.Count; i++)
+                if (Grid.StartOf(i) >= from && Grid.StartOf(i) < until) StandbyKwh[i] += device.StandbyW / 1000 * Grid.StepHours;
+        }
+    }
+
+    private void AddCensored(Readings readings)
+    {
+        foreach (var channel in readings.Of(FlowKind.Generation))
+        {
+            for (var i = 0; i < channel.Count; i++)
+            {
+                if (!channel.Quality[i].HasFlag(Quality.Censored)) continue;
+                var cell = (int)((channel.Starts[i] - Grid.Start) / Grid.Step);
+                var hours = (channel.Ends[i] - channel.Starts[i]).TotalHours;
+                if (cell >= 0 && cell < Grid.Count) CensoredHours[cell] = Math.Max(CensoredHours[cell], hours);
+            }
+        }
+    }
+}
