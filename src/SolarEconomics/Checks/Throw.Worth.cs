@@ -19,4 +19,19 @@ internal static partial class Throw
     internal static ArgumentOutOfRangeException RateAsPercent(string name, double value) =>
         new(name, value, FormattableString.Invariant(
             $"Found a rate of {value}, expected a fraction a year from -0.5 to 1. If you mean {value} %, write {value / 100}."));
+
+    internal static RecordException NoStraightLine(string site) =>
+        new($"{site}: found nothing that counted generation, expected a lifetime counter or a channel of generation: a bridge starts from counters times one price. " +
+            "Load the inverter's counter or its interval readings.");
+
+    internal static RecordException NoLedger(string site) =>
+        new($"{site}: found no ledger, expected one with at least a purchase: payback and outlook start from what was paid. Load it with Ledger.Load.");
+
+    internal static RecordException NoValue(string site) =>
+        new($"{site}: found no upper end for the value to date, expected records that bound the generation. " +
+            "Load generation by interval or the inverter's lifetime counter; until then the answer is \"at least\".");
+
+    internal static ArgumentOutOfRangeException HorizonInThePast(LocalDate first, int years, LocalDate end) =>
+        new("Years", years, FormattableString.Invariant(
+            $"Found a horizon of {years} years from {first:uuuu-MM-dd}, expected one after the records, which end on {end:uuuu-MM-dd}. Take more years."));
 }

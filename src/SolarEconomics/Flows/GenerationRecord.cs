@@ -25,6 +25,18 @@ internal sealed class GenerationRecord
 
     internal double ToAcMiddle => (Device.ToAcLow + Device.ToAcHigh) / 2.0;
 
+    /// <summary>The same device as if every interval had been read: half the ceiling stands in, as only the width of a range is asked.</summary>
+    internal GenerationRecord AsIfRead()
+    {
+        var whole = new GridSeries(Series.Kwh.Length);
+        Array.Fill(whole.Known, true);
+        for (var i = 0; i < whole.Kwh.Length; i++) whole.Kwh[i] = Series.Known[i] ? Series.Kwh[i] : CeilingKwh[i] / 2;
+        return new GenerationRecord(Device, whole, CeilingKwh, Counter);
+    }
+
+    /// <summary>The same device as if its energy had been counted behind the inverter.</summary>
+    internal GenerationRecord AsIfCountedInAc() => new(Device with { ToAcLow = ToAcMiddle, ToAcHigh = ToAcMiddle }, Series, CeilingKwh, Counter);
+
     /// <summary>Lays one device's channels on the grid.</summary>
     internal static GenerationRecord Lay(Device device, IReadOnlyList<Channel> channels, Counter? counter, IntervalGrid grid, Site site, double[] skyCeiling)
     {

@@ -13,6 +13,24 @@ internal sealed class SiteRecords
         CensoredHours = new double[grid.Count];
     }
 
+    private SiteRecords(SiteRecords other)
+    {
+        (Site, Grid, StandbyKwh, CensoredHours) = (other.Site, other.Grid, other.StandbyKwh, other.CensoredHours);
+        (Generation, Import, Export, Charge, Discharge) = (other.Generation, other.Import, other.Export, other.Charge, other.Discharge);
+    }
+
+    /// <summary>The same records with one device's replaced, to see what a further record would tell.</summary>
+    internal SiteRecords With(GenerationRecord replaced) => new(this)
+    {
+        Generation = [.. Generation.Select(g => string.Equals(g.Device.Name, replaced.Device.Name, StringComparison.Ordinal) ? replaced : g)],
+    };
+
+    /// <summary>The same records with meter channels added or completed.</summary>
+    internal SiteRecords WithMeter(GridSeries import, GridSeries export) => new(this) { Import = import, Export = export };
+
+    /// <summary>The same records with the battery's channels added or completed.</summary>
+    internal SiteRecords WithBattery(GridSeries charge, GridSeries discharge) => new(this) { Charge = charge, Discharge = discharge };
+
     internal Site Site { get; }
 
     internal IntervalGrid Grid { get; }
@@ -37,6 +55,20 @@ internal sealed class SiteRecords
 
     /// <summary>Whether anything says how much was generated: a channel, a counter, or rated modules.</summary>
     internal bool GenerationIsBounded => Generation.Count > 0;
+
+    /// <summary>Hours in a row of intervals for which any metered flow lacks a reading.</summary>
+    internal double MissingHours(int from, int to)
+    {
+        var missing = 0;
+        for (var i = from; i < to; i++)
+        {
+            if (IsMissing(Import, i) || IsMissing(Export, i) || IsMissing(Charge, i) || IsMissing(Discharge, i)
+                || Generation.Any(g => !g.Series.Known[i])) missing++;
+        }
+        return missing * Grid.StepHours;
+    }
+
+    private static bool IsMissing(GridSeries? series, int i) => series is not null && !series.Known[i];
 
     internal static SiteRecords Lay(Site site, Readings readings)
     {

@@ -1,0 +1,51 @@
+namespace SolarEconomics;
+
+/// <summary>What an outlook assumes beyond the records. Rates are nominal, effective per year, as fractions: 5 % is 0.05.</summary>
+public sealed record Assumptions
+{
+    /// <summary>Horizon in years from the first purchase. Range: 1 to 60. Default: 25, a usual warranty of modules; common practice, no source.</summary>
+    public int Years { get; init; } = 25;
+
+    /// <summary>Growth of import prices. Range: −0.5 to 1. Default: 0.02, the inflation aim of many central banks; common practice, no source.</summary>
+    public double PriceGrowth { get; init; } = 0.02;
+
+    /// <summary>Growth of the feed-in price. Range: −0.5 to 1. Default: 0, as many rates are fixed in money.</summary>
+    public double FeedInGrowth { get; init; }
+
+    /// <summary>Growth of running and replacement costs. Range: −0.5 to 1. Default: 0.02, as <see cref="PriceGrowth"/>.</summary>
+    public double CostGrowth { get; init; } = 0.02;
+
+    /// <summary>Discount rate: what the money would earn elsewhere after tax. Range: −0.5 to 1. Default: 0.04.</summary>
+    public double DiscountRate { get; init; } = 0.04;
+
+    /// <summary>How the modules age. Default: the published median of 0.5 % a year, compound.</summary>
+    public Ageing Ageing { get; init; } = Ageing.PublishedMedian;
+
+    /// <summary>Running costs per year at today's prices. Unit: the site's currency. Default: <see langword="null"/>, the yearly mean of the ledger so far.</summary>
+    public decimal? RunningCostsPerYear { get; init; }
+
+    /// <summary>Parts that will have to be replaced within the horizon. Default: none.</summary>
+    public IReadOnlyList<Replacement> Replacements { get; init; } = [];
+
+    /// <summary>What the plant sells for at the horizon, removal paid; negative where removal costs more. Unit: the site's currency. Default: 0.</summary>
+    public decimal ResidualValue { get; init; }
+
+    /// <summary>Guards every range. Page and command line show the message.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range; a rate above 1 is asked back as per cent.</exception>
+    internal Assumptions Checked()
+    {
+        Require.Within(Years, 1, 60, "years from the first purchase");
+        Rate(PriceGrowth, nameof(PriceGrowth));
+        Rate(FeedInGrowth, nameof(FeedInGrowth));
+        Rate(CostGrowth, nameof(CostGrowth));
+        Rate(DiscountRate, nameof(DiscountRate));
+        foreach (var replacement in Replacements)
+            Require.Within(replacement.YearsAfterFirstPurchase, 0, 60, $"years after the first purchase, for {replacement.Part}");
+        return this;
+    }
+
+    private static void Rate(double value, string name)
+    {
+        if (value is not (>= -0.5 and <= 1)) throw Throw.RateAsPercent(name, value);
+    }
+}

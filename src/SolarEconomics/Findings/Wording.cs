@@ -1,0 +1,48 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>Writes money, energy, years and dates for people, in the reader's culture. Values are rounded here and nowhere else.</summary>
+internal static class Wording
+{
+    private static readonly Dictionary<string, string> Symbols = new(StringComparer.Ordinal)
+    {
+        ["EUR"] = "€", ["USD"] = "$", ["GBP"] = "£", ["AUD"] = "$", ["NZD"] = "$", ["CAD"] = "$", ["JPY"] = "¥", ["INR"] = "₹", ["ZAR"] = "R",
+    };
+
+    /// <summary>Whole units of the currency: <c>€1,234</c>; a minus sign, not a hyphen.</summary>
+    internal static string Whole(Money money, CultureInfo culture) => Amount(money, "#,0", culture);
+
+    /// <summary>With the smallest coin: <c>€1,234.50</c>.</summary>
+    internal static string Exact(Money money, CultureInfo culture) =>
+        Amount(money, money.Currency.MinorDigits == 0 ? "#,0" : "#,0." + new string('0', money.Currency.MinorDigits), culture);
+
+    /// <summary>A price: <c>€0.3124</c>.</summary>
+    internal static string Price(Money money, CultureInfo culture) => Amount(money, "#,0.00##", culture);
+
+    /// <summary>With the sign always shown: <c>+€120</c>, <c>−€80</c>.</summary>
+    internal static string Signed(Money money, CultureInfo culture) => (money.Amount > 0 ? "+" : "") + Whole(money, culture);
+
+    internal static string Kwh(double kwh, CultureInfo culture) => Minus(kwh.ToString("#,0", culture)) + " kWh";
+
+    internal static string Years(double years, CultureInfo culture) => Minus(years.ToString("0.0", culture)) + " years";
+
+    internal static string Percent(double fraction, CultureInfo culture) => Minus((fraction * 100).ToString("0.0", culture)) + " %";
+
+    internal static string Day(LocalDate day, CultureInfo culture) => day.ToString("d MMM uuuu", culture);
+
+    /// <summary>A half-open span, said with its last day: <c>1 Mar 2022 to 28 Feb 2025</c>.</summary>
+    internal static string Days(DateSpan span, CultureInfo culture) => $"{Day(span.Start, culture)} to {Day(span.End.PlusDays(-1), culture)}";
+
+    private static string Amount(Money money, string format, CultureInfo culture)
+    {
+        var symbol = Symbols.GetValueOrDefault(money.Currency.Code ?? "", money.Currency.Code + " ");
+        var digits = Math.Abs(money.Amount).ToString(format, culture);
+        // An amount that rounds to nothing carries no sign.
+        var isNegative = money.Amount < 0 && digits.Any(c => c is >= '1' and <= '9');
+        return (isNegative ? "−" : "") + symbol + digits;
+    }
+
+    private static string Minus(string number) => number.Replace('-', '−');
+}

@@ -1,0 +1,107 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>From the first purchase to a horizon: yearly flows of money and the measures of worth. Nominal, project view (no loan flows).</summary>
+/// <remarks>The past is from records; the future repeats what the records say of each calendar month, at the latest prices, with the assumptions.
+/// Generation that ages is taken from use and export in proportion. Immutable, so safe to share between threads.</remarks>
+public sealed partial class Outlook : IFinding
+{
+    private readonly OutlookFlows _flows;
+    private readonly List<CashEvent> _events;
+    private readonly CashPath _path;
+    private readonly CashPath _discounted;
+
+    private Outlook(WorthToDate worth, Assumptions assumptions)
+    {
+        WorthToDate = worth;
+        Assumptions = assumptions;
+        _flows = new OutlookFlows(worth, assumptions);
+        _events = _flows.Events(ageing: true, replacement: true, pricePath: true);
+        _path = Path(_events, 0);
+        _discounted = Path(_events, assumptions.DiscountRate);
+        YearsAhead = YearsOf(_events);
+    }
+
+    /// <summary>The value to date from which it looks ahead.</summary>
+    public WorthToDate WorthToDate { get; }
+
+    /// <summary>What is assumed beyond the records.</summary>
+    public Assumptions Assumptions { get; }
+
+    /// <summary>The years from the first purchase to the horizon.</summary>
+    public IReadOnlyList<OutlookYear> YearsAhead { get; }
+
+    /// <summary>The yearly flows, year 0 first.</summary>
+    public MoneyFlow Flow => MoneyFlow.Nominal(Currency, [.. YearsAhead.Select(y => (double)y.Net.Amount)]);
+
+    /// <summary>All flows with their dates; what comes in over a month is dated at its middle.</summary>
+    public DatedMoneyFlow DatedFlow => DatedMoneyFlow.Sorted(Currency, PriceBasis.Nominal,
+        _events.Where(e => e.Start < _flows.Horizon || e.Start == e.End).Select(e => new DatedAmount(MiddleOf(e), (decimal)e.Amount)));
+
+    /// <summary>Net present value at the first purchase, at the assumed nominal discount rate.</summary>
+    /// <remarks>Equation: Σ flow · (1 + r)^(−days/365). Source: worth-1.</remarks>
+    public Money Npv => Round(_discounted.AtEnd);
+
+    /// <summary>Internal rate of return of the dated flows, with how the search ended.</summary>
+    public IrrResult Irr
+    {
+        get
+        {
+            _ = TimeValue.TryXirr(DatedFlow, out var result);
+            return result;
+        }
+    }
+
+    /// <summary>The cash position at the horizon, undiscounted.</summary>
+    public Money PositionAtHorizon => Round(_path.AtEnd);
+
+    /// <summary>First day that the outlook no longer counts.</summary>
+    public LocalDate Horizon => _flows.Horizon;
+
+    private Currency Currency => WorthToDate.Site.Currency;
+
+    internal static Outlook Compute(WorthToDate worth, Assumptions assumptions)
+    {
+        var first = worth.Ledger!.FirstPurchase.Date;
+        if (first.PlusYears(assumptions.Years) <= worth.Period.End) throw Throw.HorizonInThePast(first, assumptions.Years, worth.Period.End);
+        return new Outlook(worth, assumptions);
+    }
+
+    /// <inheritdoc/>
+    public Finding Say(CultureInfo culture) => OutlookWords.Say(this, _flows.RunningPerYear, culture);
+
+    private CashPath Path(IEnumerable<CashEvent> events, double rate) => new(_flows.FirstPurchase, _flows.Horizon, events, rate);
+
+    private Money Round(double amount) =>
+        Money.Nominal(Math.Round((decimal)amount, Currency.MinorDigits, MidpointRounding.AwayFromZero), Currency);
+
+    private static LocalDate MiddleOf(CashEvent e) => e.Start.PlusDays(Period.DaysBetween(e.Start, e.End) / 2);
+
+    private List<OutlookYear> YearsOf(List<CashEvent> events)
+    {
+        var years = new List<OutlookYear>();
+        var position = Money.Nominal(0, Currency);
+        for (var y = 0; y < Assumptions.Years; y++)
+        {
+            var start = _flows.FirstPurchase.PlusYears(y);
+            var end = _flows.FirstPurchase.PlusYears(y + 1);
+            var isLast = y == Assumptions.Years - 1;
+            Money Sum(MoneyPurpose purpose) => Round(events.Where(e => e.Purpose == purpose).Sum(e => PartWithin(e, start, end, isLast)));
+            var year = new OutlookYear(y, start, Sum(MoneyPurpose.Investment), Sum(MoneyPurpose.Savings), Sum(MoneyPurpose.FeedIn),
+                Sum(MoneyPurpose.Running), Sum(MoneyPurpose.Replacement), Sum(MoneyPurpose.Income), position, end <= WorthToDate.Period.End);
+            position += year.Net;
+            years.Add(year with { CumulativePosition = position });
+        }
+        return years;
+    }
+
+    /// <summary>What of a piece of cash falls within a year; the residual at the horizon belongs to the last one.</summary>
+    private static double PartWithin(CashEvent e, LocalDate start, LocalDate end, bool isLast)
+    {
+        if (e.Start == e.End) return (e.Start >= start && e.Start < end) || (isLast && e.Start == end) ? e.Amount : 0;
+        var shared = new DateSpan(start, end).Overlap(new DateSpan(e.Start, e.End)).Days;
+        return e.Amount * shared / Period.DaysBetween(e.Start, e.End);
+    }
+}

@@ -1,0 +1,84 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>The words of an outlook, its payback and its curve.</summary>
+internal static class OutlookWords
+{
+    internal static Finding Say(Outlook outlook, double runningPerYear, CultureInfo culture)
+    {
+        var irr = outlook.Irr;
+        var rate = irr.End == SolveEnd.Root ? $"a return of {Wording.Percent(irr.Roots[0].PerYear, culture)} a year" : $"no single rate of return ({EndInWords(irr)})";
+        var words = $"net present value at the first purchase, at {Wording.Percent(outlook.Assumptions.DiscountRate, culture)} a year; {rate}; " +
+            $"{Wording.Whole(outlook.PositionAtHorizon, culture)} ahead after {outlook.Assumptions.Years.ToString(culture)} years, undiscounted.";
+        return new Finding(Wording.Whole(outlook.Npv, culture), words)
+        {
+            Tables = [YearTable(outlook, culture)],
+            Notes = [.. NotesOf(outlook, runningPerYear, culture)],
+            Cautions = [Cautions.Money],
+        };
+    }
+
+    internal static Finding Payback(Outlook outlook, double? lasting, double? first, double? discounted, LocalDate? date, CultureInfo culture)
+    {
+        var line = outlook.WorthToDate.StraightLine?.PaybackYears is { } straight
+            ? $" The straight line says {Wording.Years(straight, culture)}: it prices every kWh as if it had been bought."
+            : "";
+        var at = Wording.Percent(outlook.Assumptions.DiscountRate, culture);
+        var discountedWords = discounted is { } d ? $" With money at {at} a year: {Wording.Years(d, culture)}." : $" With money at {at} a year: not within {outlook.Assumptions.Years} years.";
+        if (lasting is not { } years)
+        {
+            return new Finding($"Not within {outlook.Assumptions.Years} years",
+                $"of the first purchase: at the horizon {Wording.Whole(-outlook.PositionAtHorizon, culture)} are still open.{discountedWords}{line}")
+            {
+                Cautions = [Cautions.Money],
+            };
+        }
+        var early = first is { } f && years - f > 0.05 ? $" A first time after {Wording.Years(f, culture)}, before later costs opened the account again." : "";
+        return new Finding(Wording.Years(years, culture), $"after the first purchase, on {Wording.Day(date!.Value, culture)}, and for good from then on.{early}{discountedWords}{line}")
+        {
+            Notes = ["Undiscounted, in money of the day, all receipts and running costs in."],
+            Cautions = [Cautions.Money],
+        };
+    }
+
+    internal static Finding Curve(Outlook outlook, Payback payback, CultureInfo culture) =>
+        payback.Finding with
+        {
+            Tables = [YearTable(outlook, culture)],
+        };
+
+    private static FindingTable YearTable(Outlook outlook, CultureInfo culture) => new(
+        $"Flows by year from the first purchase ({outlook.WorthToDate.Site.Currency} of the day)",
+        ["Year from", "Investment", "Savings", "Feed-in", "Running", "Replacement", "Income", "Position", "From"],
+        [.. outlook.YearsAhead.Select(y => (IReadOnlyList<string>)
+        [
+            Wording.Day(y.Start, culture), Wording.Whole(y.Investment, culture), Wording.Whole(y.Savings, culture), Wording.Whole(y.FeedIn, culture),
+            Wording.Whole(y.Running, culture), Wording.Whole(y.Replacement, culture), Wording.Whole(y.Income, culture),
+            Wording.Whole(y.CumulativePosition, culture), y.IsRecorded ? "records" : "outlook",
+        ])]);
+
+    private static IEnumerable<string> NotesOf(Outlook outlook, double runningPerYear, CultureInfo culture)
+    {
+        var a = outlook.Assumptions;
+        var currency = outlook.WorthToDate.Site.Currency;
+        yield return $"Horizon {a.Years} years from the first purchase; ageing {a.Ageing}; import price {Wording.Percent(a.PriceGrowth, culture)}, feed-in {Wording.Percent(a.FeedInGrowth, culture)}, costs {Wording.Percent(a.CostGrowth, culture)} a year.";
+        yield return $"Running costs {Wording.Whole(Money.Nominal((decimal)runningPerYear, currency), culture)} a year at today's prices" +
+            (a.RunningCostsPerYear is null ? ", the mean of the ledger so far." : ", as stated.");
+        yield return a.Replacements.Count == 0
+            ? "No replacement is assumed."
+            : "Replacements: " + string.Join("; ", a.Replacements.Select(r => $"{r.Part} after {Wording.Years(r.YearsAfterFirstPurchase, culture)}, {Wording.Whole(Money.Nominal(r.Cost, currency), culture)}")) + ".";
+        yield return "The future repeats what the records say of each calendar month; generation lost to age is taken from use and export in proportion.";
+        if (outlook.WorthToDate.RecordYears < 1) yield return "Less than a year is on record: months without records take the mean of those there are.";
+    }
+
+    internal static string EndInWords(IrrResult result) => result.End switch
+    {
+        SolveEnd.NoSignChange => "the flows never change sign",
+        SolveEnd.NoRealRoot => "no rate brings the flows to 0",
+        SolveEnd.SeveralRoots => "several rates bring the flows to 0: " + string.Join(", ", result.Roots.Select(r => Wording.Percent(r.PerYear, CultureInfo.InvariantCulture))),
+        SolveEnd.NotConverged => "the search did not settle",
+        _ => "one rate",
+    };
+}

@@ -1,0 +1,183 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+public sealed partial class WorthToDate
+{
+    internal static WorthToDate Compute(Site site, Readings readings, TariffHistory tariffs, Ledger? ledger, WorthOptions options)
+    {
+        var records = SiteRecords.Lay(site, readings);
+        var plan = tariffs.On(records.Grid, site.Zone);
+        var prices = PricesOf(plan, records, site);
+        var ladder = new EvidenceLadder(records, prices);
+        var bills = new BillDifference(plan, site.TaxReclaimedShare);
+        var (lowFlows, highFlows) = ladder.Ends();
+        var steps = Steps(ladder, bills, lowFlows, highFlows, site.Currency, records.GenerationIsBounded);
+        var range = steps[^1].Range;
+        var flows = records.GenerationIsBounded ? EnergySet.Middle(lowFlows, highFlows) : lowFlows;
+        var perMonth = bills.PerPeriod(flows);
+        var period = PeriodOf(records.Grid, site.Zone);
+        Money? value = range.High is null ? null : Money.Nominal(perMonth.Sum(), site.Currency);
+        var months = MonthsOf(flows, records, prices, perMonth, site);
+        return new WorthToDate
+        {
+            Site = site,
+            Period = period,
+            Rung = ladder.Highest,
+            Range = value is { } v && !range.Contains(v) ? range.Stretch(v) : range,
+            Value = value,
+            Ladder = steps,
+            Narrowing = NarrowingRecords.Of(records, prices, ladder, site.Currency),
+            Months = months,
+            Energy = TotalsOf(months, flows),
+            StraightLine = StraightLineOf(records, readings, tariffs, ledger, options, period),
+            RunningCosts = RunningCostsOf(ledger, period, site.Currency),
+            CashSoFar = value is null ? null : CashOf(ledger, months, period, site.Currency),
+            Notes = NotesOf(records, ladder, tariffs),
+            Options = options,
+            Ledger = ledger,
+            Tariffs = tariffs,
+            Records = records,
+            Flows = flows,
+            Prices = prices,
+        };
+    }
+
+    internal static EvidencePrices PricesOf(BillingPlan plan, SiteRecords records, Site site)
+    {
+        var count = records.Grid.Count;
+        var import = new double[count];
+        var export = new double[count];
+        var monthOf = new int[count];
+        var first = records.Grid.Start.InZone(site.Zone).Date;
+        for (var i = 0; i < count; i++)
+        {
+            var withTax = plan.ImportPricePerKwhWithTax(i);
+            var beforeTax = plan.ImportPricePerKwhBeforeTax(i);
+            import[i] = withTax - (site.TaxReclaimedShare * (withTax - beforeTax));
+            export[i] = plan.ExportPricePerKwh(i);
+            var day = records.Grid.StartOf(i).InZone(site.Zone).Date;
+            monthOf[i] = ((day.Year - first.Year) * 12) + day.Month - first.Month;
+        }
+        return new EvidencePrices(import, export, monthOf);
+    }
+
+    private static List<LadderStep> Steps(EvidenceLadder ladder, BillDifference bills, EnergySet low, EnergySet high, Currency currency, bool isBounded)
+    {
+        var steps = new List<LadderStep>();
+        MoneyRange? sofar = null;
+        for (var rung = EvidenceRung.Counters; rung <= ladder.Highest; rung++)
+        {
+            var ends = ladder.At(rung);
+            var range = new MoneyRange(Cents(ends.Low, currency, up: false), ends.High is { } top ? Cents(top, currency, up: true) : null);
+            if (rung == EvidenceRung.IntervalFlows && isBounded)
+            {
+                // At the top rung both ends are flows that the records allow, billed with all rounding.
+                var a = bills.PerPeriod(low).Sum();
+                var b = bills.PerPeriod(high).Sum();
+                range = range.Within(new MoneyRange(Money.Nominal(Math.Min(a, b), currency), Money.Nominal(Math.Max(a, b), currency)));
+            }
+            range = sofar is { } before ? range.Within(before) : range;
+            sofar = range;
+            steps.Add(new LadderStep(rung, range));
+        }
+        return steps;
+    }
+
+    private static Money Cents(double amount, Currency currency, bool up)
+    {
+        var cents = (decimal)amount * 100;
+        return Money.Nominal((up ? Math.Ceiling(cents) : Math.Floor(cents)) / 100, currency);
+    }
+
+    private static DateSpan PeriodOf(IntervalGrid grid, DateTimeZone zone)
+    {
+        var start = grid.Start.InZone(zone).Date;
+        var end = grid.End.InZone(zone);
+        return new DateSpan(start, end.TimeOfDay == LocalTime.Midnight ? end.Date : end.Date.PlusDays(1));
+    }
+
+    private static List<MonthOfEnergy> MonthsOf(EnergySet flows, SiteRecords records, EvidencePrices prices, decimal[] values, Site site)
+    {
+        var went = Destinations.Of(flows);
+        var months = new List<MonthOfEnergy>();
+        for (var from = 0; from < flows.Grid.Count;)
+        {
+            var to = from;
+            while (to < flows.Grid.Count && prices.MonthOf[to] == prices.MonthOf[from]) to++;
+            var day = flows.Grid.StartOf(from).InZone(site.Zone).Date;
+            months.Add(new MonthOfEnergy(
+                new YearMonth(day.Year, day.Month),
+                Sum(went.UsedDirectlyKwh, from, to),
+                Sum(went.UsedFromStorageKwh, from, to),
+                Sum(went.ExportedKwh, from, to),
+                Sum(went.LostKwh, from, to),
+                Sum(records.CensoredHours, from, to),
+                Sum(flows.ImportKwh, from, to),
+                Money.Nominal(values[months.Count], site.Currency),
+                records.MissingHours(from, to)));
+            from = to;
+        }
+        return months;
+    }
+
+    private static EnergyTotals TotalsOf(List<MonthOfEnergy> months, EnergySet flows) => new(
+        flows.GenerationKwh.Sum(),
+        months.Sum(m => m.UsedDirectlyKwh),
+        months.Sum(m => m.UsedFromStorageKwh),
+        months.Sum(m => m.ExportedKwh),
+        months.Sum(m => m.LostKwh),
+        months.Sum(m => m.ImportedKwh),
+        months.Sum(m => m.CensoredHours));
+
+    private static double Sum(double[] values, int from, int to)
+    {
+        var sum = 0.0;
+        for (var i = from; i < to; i++) sum += values[i];
+        return sum;
+    }
+
+    private static StraightLine? StraightLineOf(SiteRecords records, Readings readings, TariffHistory tariffs, Ledger? ledger, WorthOptions options, DateSpan period)
+    {
+        // Devices without a counter stand in the line with what their channel adds up to.
+        var counted = readings.Counters.Sum(c => c.LastKwh)
+            + records.Generation.Where(g => g.Counter is null).Sum(g => g.Series.KnownTotalKwh);
+        if (ledger is null || counted <= 0) return null;
+        var price = options.OnePricePerKwh ?? tariffs.Latest.StandardImportPerKwhWithTax;
+        var value = Money.Nominal(Math.Round((decimal)counted * price, 2, MidpointRounding.AwayFromZero), ledger.Currency);
+        var first = ledger.FirstPurchase.Date;
+        var years = NodaTime.Period.DaysBetween(first, period.End) / 365.25;
+        var cost = Money.Nominal(-ledger.Before(period.End).Of(LedgerClass.Investment).Sum(e => e.CashFlow.Amount), ledger.Currency);
+        return new StraightLine(counted, price, value, cost, years, first);
+    }
+
+    private static Money RunningCostsOf(Ledger? ledger, DateSpan period, Currency currency) => Money.Nominal(
+        ledger is null ? 0 : -ledger.Of(LedgerClass.Running).Where(e => period.Contains(e.Date)).Sum(e => e.CashFlow.Amount), currency);
+
+    private static DatedMoneyFlow? CashOf(Ledger? ledger, List<MonthOfEnergy> months, DateSpan period, Currency currency)
+    {
+        if (ledger is null) return null;
+        var savings = months.Select(m => new DatedAmount(
+            LocalDate.Min(m.Month.OnDayOfMonth(1).PlusMonths(1), period.End), m.Value.Amount) { Origin = "savings" });
+        var upToNow = ledger.CashFlows().Amounts.Where(a => a.Date < period.End);
+        return DatedMoneyFlow.Sorted(currency, PriceBasis.Nominal, upToNow.Concat(savings));
+    }
+
+    private static List<string> NotesOf(SiteRecords records, EvidenceLadder ladder, TariffHistory tariffs)
+    {
+        var notes = new List<string>
+        {
+            "Value is the bill without the plant less the bill with it, month by month with all rounding, at the tariff in force then.",
+            "Generation serves the load first, then the battery, then the grid; battery energy is solar in proportion to what charged it.",
+        };
+        foreach (var device in records.Generation.Where(g => g.Series.MissingCount > 0))
+            notes.Add(FormattableString.Invariant($"{device.Device.Name}: {device.Series.MissingCount * records.Grid.StepHours:0.#} hours without a reading; bounded by its counter and the clear sky."));
+        if (records.Import is { MissingCount: > 0 } import)
+            notes.Add(FormattableString.Invariant($"Import: {import.MissingCount * records.Grid.StepHours:0.#} hours without a reading; the month's mean at that time of day stands in, in both bills."));
+        if (records.Export is { MissingCount: > 0 } export)
+            notes.Add(FormattableString.Invariant($"Export: {export.MissingCount * records.Grid.StepHours:0.#} hours without a reading; between nothing and all of the generation."));
+        notes.AddRange(ladder.Doubtful);
+        notes.AddRange(tariffs.Unpriced.Select(path => $"Not priced from the tariff file: {path}"));
+        return notes;
+    }
+}

@@ -1,0 +1,64 @@
+using System.Globalization;
+
+namespace SolarEconomics;
+
+public sealed partial class WorthToDate
+{
+    /// <inheritdoc/>
+    public Finding Say(CultureInfo culture)
+    {
+        var days = Wording.Days(Period, culture);
+        if (Value is not { } value)
+        {
+            return new Finding($"at least {Wording.Whole(Range.Low, culture)}",
+                $"from {days}; the records cannot tell more: nothing says how much was generated, so what was used on site is unknown. " + Advice(culture))
+            {
+                Notes = Notes,
+                Cautions = [Cautions.Money, Cautions.Records],
+                Tables = [LadderTable(culture)],
+            };
+        }
+        var words = $"from {days}, between {Wording.Whole(Range.Low, culture)} and {Wording.Whole(Range.High!.Value, culture)} as the records allow";
+        words += RunningCosts.Amount == 0 ? "." : $"; {Wording.Whole(value - RunningCosts, culture)} after running costs of {Wording.Whole(RunningCosts, culture)}.";
+        if (StraightLine is { } line)
+            words += $" Counters times one price say {Wording.Whole(line.Value, culture)}.";
+        words += " " + Advice(culture);
+        return new Finding(Wording.Whole(value, culture), words.TrimEnd())
+        {
+            Notes = Notes,
+            Cautions = [Cautions.Money, Cautions.Records],
+            Tables = [EnergyTable(culture), LadderTable(culture), .. NarrowingTable(culture)],
+        };
+    }
+
+    private string Advice(CultureInfo culture) => Narrowing.Count == 0
+        ? "No further record would narrow it."
+        : $"What would narrow it most: {Narrowing[0].Record}" + (Narrowing[0].Narrower is { } by ? $" (by {Wording.Whole(by, culture)})." : ".");
+
+    private FindingTable EnergyTable(CultureInfo culture)
+    {
+        IReadOnlyList<string> Row(string what, double kwh) =>
+            [what, Wording.Kwh(kwh, culture), Energy.GeneratedKwh > 0 ? Wording.Percent(kwh / Energy.GeneratedKwh, culture) : ""];
+        return new FindingTable("Where the generation went", ["Destination", "Energy", "Share"],
+        [
+            Row("Used on site at once", Energy.UsedDirectlyKwh),
+            Row("Used on site from the battery", Energy.UsedFromStorageKwh),
+            Row("Exported", Energy.ExportedKwh),
+            Row("Lost in storage, conversion and standby", Energy.LostKwh),
+            Row("All generation at the board", Energy.GeneratedKwh),
+            ["Curtailed", Energy.CensoredHours > 0 ? $"unknown, in {Energy.CensoredHours.ToString("#,0", culture)} hours" : "none on record", ""],
+        ]);
+    }
+
+    private FindingTable LadderTable(CultureInfo culture) => new(
+        $"What the records allow ({Site.Currency})", ["Records used", "Lowest", "Highest"],
+        [.. Ladder.Select(step => (IReadOnlyList<string>)
+            [step.Words, Wording.Whole(step.Range.Low, culture), step.Range.High is { } high ? Wording.Whole(high, culture) : "cannot tell"])]);
+
+    private IEnumerable<FindingTable> NarrowingTable(CultureInfo culture)
+    {
+        if (Narrowing.Count == 0) yield break;
+        yield return new FindingTable($"What would narrow it ({Site.Currency})", ["Further record", "Narrower by"],
+            [.. Narrowing.Select(n => (IReadOnlyList<string>)[n.Record, n.Narrower is { } by ? Wording.Whole(by, culture) : "a first upper end"])]);
+    }
+}
