@@ -34,4 +34,14 @@ internal static partial class Throw
     internal static ArgumentOutOfRangeException HorizonInThePast(LocalDate first, int years, LocalDate end) =>
         new("Years", years, FormattableString.Invariant(
             $"Found a horizon of {years} years from {first:uuuu-MM-dd}, expected one after the records, which end on {end:uuuu-MM-dd}. Take more years."));
+
+    internal static ArgumentOutOfRangeException ChangeOutsideOutlook(LocalDate on, LocalDate from, LocalDate until) =>
+        new("On", on, FormattableString.Invariant(
+            $"Found a change on {on:uuuu-MM-dd}, expected a day from {from:uuuu-MM-dd}, where the records end, and before {until:uuuu-MM-dd}, the horizon."));
+
+    internal static UnknownNameException UnknownDevice(string name, IEnumerable<string> names) =>
+        new($"Found device \"{name}\", expected one of the plant: {Nearest.List(name, names, 5)}.");
+
+    internal static ArgumentException NoRating(string device) =>
+        new($"{device}: found no rated power, expected ratedKwp above 0 in the plant's description: a swap scales the record by kWp.");
 }

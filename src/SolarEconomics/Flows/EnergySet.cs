@@ -11,6 +11,9 @@ internal sealed record EnergySet(
     double[] DischargeKwh,
     double[] StandbyKwh)
 {
+    /// <summary>AC generation per interval of each device; what the balance adds beyond them belongs to none.</summary>
+    internal IReadOnlyDictionary<string, double[]> ByDevice { get; init; } = new Dictionary<string, double[]>(StringComparer.Ordinal);
+
     /// <summary>What the home wanted: use less the plant's own standby.</summary>
     internal double WantedKwh(int i) =>
         GenerationKwh[i] + ImportKwh[i] + DischargeKwh[i] - ExportKwh[i] - ChargeKwh[i] - StandbyKwh[i];
@@ -23,7 +26,10 @@ internal sealed record EnergySet(
         Middle(a.ExportKwh, b.ExportKwh),
         Middle(a.ChargeKwh, b.ChargeKwh),
         Middle(a.DischargeKwh, b.DischargeKwh),
-        a.StandbyKwh);
+        a.StandbyKwh)
+    {
+        ByDevice = a.ByDevice.ToDictionary(d => d.Key, d => Middle(d.Value, b.ByDevice[d.Key]), StringComparer.Ordinal),
+    };
 
     private static double[] Middle(double[] a, double[] b)
     {

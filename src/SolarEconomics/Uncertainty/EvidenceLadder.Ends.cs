@@ -23,9 +23,11 @@ internal sealed partial class EvidenceLadder
                 : lowEnd ? Math.Min(_prices.Import[i], _prices.Export[i])
                 : Math.Max(_prices.Import[i], _prices.Export[i]);
         }
+        var byDevice = new Dictionary<string, double[]>(StringComparer.Ordinal);
         foreach (var device in _records.Generation)
         {
             var kwh = GenerationAtEnd(device, Highest, worth, lowEnd);
+            byDevice[device.Device.Name] = kwh;
             for (var i = 0; i < count; i++) generation[i] += kwh[i];
         }
         var charge = KnownOrZero(_records.Charge);
@@ -40,7 +42,7 @@ internal sealed partial class EvidenceLadder
             if (ImportIsKnown(i) || !_records.GenerationIsBounded)
                 generation[i] = Math.Max(generation[i], export[i] + charge[i] - discharge[i] - import[i]);
         }
-        return new EnergySet(_records.Grid, generation, import, export, charge, discharge, _records.StandbyKwh);
+        return new EnergySet(_records.Grid, generation, import, export, charge, discharge, _records.StandbyKwh) { ByDevice = byDevice };
     }
 
     private bool ImportIsKnown(int i) => _records.Import is { } import && import.Known[i];

@@ -67,6 +67,9 @@ public sealed partial class WorthToDate : IFinding
 
     internal required EnergySet Flows { get; init; }
 
+    /// <summary>One device's AC generation per interval, missing readings half way between their ends.</summary>
+    internal double[] GenerationOf(string device) => Flows.ByDevice[device];
+
     internal required EvidencePrices Prices { get; init; }
 
     /// <summary>What was paid for export in each month, before rounding: the rest of the month's value is purchases avoided.</summary>

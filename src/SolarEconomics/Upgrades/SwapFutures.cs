@@ -1,0 +1,120 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>Computes a panel swap as the difference of two futures, from the records' own hours.</summary>
+internal sealed class SwapFutures
+{
+    private readonly Outlook _outlook;
+    private readonly PanelSwap _swap;
+    private readonly Device _device;
+    private readonly ExtraEnergy[] _months = new ExtraEnergy[12];
+    private readonly ExtraEnergy _all;
+    private readonly double _gainAtStart;
+
+    internal SwapFutures(Outlook outlook, PanelSwap swap)
+    {
+        _outlook = outlook;
+        _swap = swap;
+        _device = Known(swap.Device);
+        var worth = outlook.WorthToDate;
+        // The new modules start unaged; the record holds the old ones as they were in its middle.
+        var ratio = swap.NewKwp / _device.RatedKwp / OldFactor(MiddleOfRecords);
+        _gainAtStart = ratio - 1;
+        AddMonths(worth, ratio);
+        _all = _months.Aggregate(default(ExtraEnergy), (a, b) => a.Plus(b));
+    }
+
+    internal double OldKwp => _device.RatedKwp;
+
+    internal ExtraEnergy PerYear
+    {
+        get
+        {
+            var year = default(ExtraEnergy);
+            for (var m = 1; m <= 12; m++) year = year.Plus(Month(m, 8766.0 / 12));
+            return year;
+        }
+    }
+
+    /// <summary>The cash of the difference: what the change costs, and what its energy is worth each month to the horizon.</summary>
+    /// <param name="worthOf">Which worth of the extra energy: by its destination, all exported, or all used.</param>
+    internal List<CashEvent> Events(Func<ExtraEnergy, (double Import, double Export)> worthOf)
+    {
+        var a = _outlook.Assumptions;
+        var recordEnd = _outlook.WorthToDate.Period.End;
+        var events = new List<CashEvent>
+        {
+            new(_swap.On, _swap.On, -(double)_swap.Cost, MoneyPurpose.Investment, false),
+            new(_swap.On, _swap.On, (double)_swap.Displaced.Received, MoneyPurpose.Income, false),
+        };
+        for (var start = _swap.On; start < _outlook.Horizon;)
+        {
+            var end = LocalDate.Min(new LocalDate(start.Year, start.Month, 1).PlusMonths(1), _outlook.Horizon);
+            var days = Period.DaysBetween(start, end);
+            var middle = start.PlusDays(days / 2);
+            var (import, export) = worthOf(Month(start.Month, days * 24.0));
+            var years = Period.DaysBetween(recordEnd, middle) / 365.25;
+            var amount = (import * Math.Pow(1 + a.PriceGrowth, years)) + (export * Math.Pow(1 + a.FeedInGrowth, years));
+            events.Add(new CashEvent(start, end, amount * GainShare(middle), MoneyPurpose.Savings, false));
+            start = end;
+        }
+        return events;
+    }
+
+    private LocalDate MiddleOfRecords => _outlook.WorthToDate.Period.Start.PlusDays(_outlook.WorthToDate.Period.Days / 2);
+
+    /// <summary>How much of the first day's gain is left: the new modules age from the change, the old ones would have gone on ageing.</summary>
+    private double GainShare(LocalDate day)
+    {
+        if (Math.Abs(_gainAtStart) < 1e-12) return 0;
+        var age = Period.DaysBetween(_swap.On, day) / 365.25;
+        var with = (1 + _gainAtStart) * _outlook.Assumptions.Ageing.FactorAt(Math.Max(0, age));
+        var without = OldFactor(day) / OldFactor(MiddleOfRecords);
+        return (with - without) / _gainAtStart;
+    }
+
+    private double OldFactor(LocalDate day)
+    {
+        var since = _device.InService ?? _outlook.WorthToDate.Ledger!.FirstPurchase.Date;
+        return _outlook.Assumptions.Ageing.FactorAt(Math.Max(0, Period.DaysBetween(since, day) / 365.25));
+    }
+
+    private ExtraEnergy Month(int calendarMonth, double hours)
+    {
+        var sums = _months[calendarMonth - 1].Hours > 0 ? _months[calendarMonth - 1] : _all;
+        var scale = sums.Hours > 0 ? hours / sums.Hours : 0;
+        return new ExtraEnergy(hours, sums.UsedKwh * scale, sums.ExportedKwh * scale, sums.Avoided * scale, sums.FeedIn * scale,
+            sums.IfAllExported * scale, sums.IfAllUsed * scale);
+    }
+
+    private void AddMonths(WorthToDate worth, double ratio)
+    {
+        var grid = worth.Flows.Grid;
+        var prices = WorthToDate.PricesOf(worth.Tariffs.OnlyLatest().On(grid, worth.Site.Zone), worth.Records, worth.Site);
+        var old = worth.GenerationOf(_device.Name);
+        var (elsewhere, perKwp) = (Array.Empty<double>(), 0.0);
+        if (_swap.Displaced.Device is { } name)
+        {
+            var other = Known(name);
+            elsewhere = worth.GenerationOf(name);
+            perKwp = _device.RatedKwp * _swap.Displaced.ConditionShare / other.RatedKwp;
+        }
+        var limit = _swap.InverterKw is { } kw ? kw * grid.StepHours : double.MaxValue;
+        for (var i = 0; i < grid.Count; i++)
+        {
+            var delta = Math.Min(old[i] * ratio, Math.Max(limit, old[i])) - old[i];
+            if (elsewhere.Length > 0) delta += elsewhere[i] * perKwp;
+            var month = (worth.Period.Start.Month - 1 + prices.MonthOf[i]) % 12;
+            _months[month] = _months[month].Plus(ExtraEnergy.Of(grid.StepHours, delta, worth.Flows.ImportKwh[i], worth.Flows.ExportKwh[i],
+                prices.Import[i], prices.Export[i]));
+        }
+    }
+
+    private Device Known(string name)
+    {
+        var device = _outlook.WorthToDate.Site.Plant.Find(name)
+            ?? throw Throw.UnknownDevice(name, _outlook.WorthToDate.Site.Plant.Devices.Select(d => d.Name));
+        return device.RatedKwp > 0 ? device : throw Throw.NoRating(name);
+    }
+}
