@@ -98,14 +98,18 @@ internal sealed class SiteRecords
         var channels = readings.Of(FlowKind.Generation);
         // A counter in the battery's path or at the meter counts no generation of its own.
         var counters = readings.Counters.Where(c => c.Point is not (MeasurementPoint.BatteryIn or MeasurementPoint.BatteryOut or MeasurementPoint.Meter)).ToList();
+        var replaced = site.Plant.Devices.Select(d => d.Replaces).OfType<string>().ToHashSet(StringComparer.Ordinal);
         var names = channels.Select(NameOf).Concat(counters.Select(c => c.Device))
             .Concat(site.Plant.Devices.Where(d => d.RatedKwp > 0).Select(d => d.Name))
-            .Distinct(StringComparer.Ordinal);
-        return [.. names.Select(name => GenerationRecord.Lay(
-            site.Plant.Find(name) ?? new Device(name, MeasurementPoint.Unknown),
-            [.. channels.Where(c => string.Equals(NameOf(c), name, StringComparison.Ordinal))],
-            counters.Find(c => string.Equals(c.Device, name, StringComparison.Ordinal)),
-            grid, site, sky))];
+            .Distinct(StringComparer.Ordinal)
+            .Where(name => !replaced.Contains(name));
+        return [.. names.Select(name =>
+        {
+            var line = site.Plant.LineOf(name);
+            if (line.Count == 0) line = [new Device(name, MeasurementPoint.Unknown)];
+            var own = channels.Where(c => line.Any(d => string.Equals(NameOf(c), d.Name, StringComparison.Ordinal))).ToList();
+            return GenerationRecord.Lay(line, own, counters, grid, site, sky);
+        })];
     }
 
     private static string NameOf(Channel channel) => channel.Device ?? channel.Name;
@@ -139,13 +143,8 @@ internal sealed class SiteRecords
 
     private void AddStandby()
     {
-        foreach (var device in Site.Plant.Devices.Where(d => d.StandbyW > 0))
-        {
-            var from = device.InService is { } first ? Site.Zone.AtStartOfDay(first).ToInstant() : Grid.Start;
-            var until = device.OutOfService is { } last ? Site.Zone.AtStartOfDay(last).ToInstant() : Grid.End;
-            for (var i = 0; i < Grid.Count; i++)
-                if (Grid.StartOf(i) >= from && Grid.StartOf(i) < until) StandbyKwh[i] += device.StandbyW / 1000 * Grid.StepHours;
-        }
+        for (var i = 0; i < Grid.Count; i++)
+            StandbyKwh[i] = Site.Plant.StandbyWOn(Grid.StartOf(i).InZone(Site.Zone).Date) / 1000 * Grid.StepHours;
     }
 
     private void AddCensored(Readings readings)

@@ -35,7 +35,7 @@ public sealed partial class WorthToDate
             words.Standing);
     }
 
-    internal double CountedKwh => Records.Generation.Sum(g => g.Counter?.LastKwh ?? g.Series.KnownTotalKwh);
+    internal double CountedKwh => Records.Generation.Sum(g => g.DisplayedKwh);
 
     internal decimal OnePrice => Options.OnePricePerKwh ?? Tariffs.Latest.StandardImportPerKwhWithTax;
 

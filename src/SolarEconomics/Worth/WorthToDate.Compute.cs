@@ -30,7 +30,7 @@ public sealed partial class WorthToDate
             Narrowing = NarrowingRecords.Of(records, prices, ladder, site.Currency),
             Months = months,
             Energy = TotalsOf(months, flows),
-            StraightLine = StraightLineOf(records, readings, tariffs, ledger, options, period),
+            StraightLine = StraightLineOf(records, tariffs, ledger, options, period),
             RunningCosts = RunningCostsOf(ledger, period, site.Currency),
             CashSoFar = value is null ? null : CashOf(ledger, months, period, site.Currency),
             Notes = NotesOf(records, ladder, tariffs),
@@ -137,11 +137,9 @@ public sealed partial class WorthToDate
         return sum;
     }
 
-    private static StraightLine? StraightLineOf(SiteRecords records, Readings readings, TariffHistory tariffs, Ledger? ledger, WorthOptions options, DateSpan period)
+    private static StraightLine? StraightLineOf(SiteRecords records, TariffHistory tariffs, Ledger? ledger, WorthOptions options, DateSpan period)
     {
-        // Devices without a counter stand in the line with what their channel adds up to.
-        var counted = readings.Counters.Sum(c => c.LastKwh)
-            + records.Generation.Where(g => g.Counter is null).Sum(g => g.Series.KnownTotalKwh);
+        var counted = records.Generation.Sum(g => g.DisplayedKwh);
         if (ledger is null || counted <= 0) return null;
         var price = options.OnePricePerKwh ?? tariffs.Latest.StandardImportPerKwhWithTax;
         var value = Money.Nominal(Math.Round((decimal)counted * price, 2, MidpointRounding.AwayFromZero), ledger.Currency);
