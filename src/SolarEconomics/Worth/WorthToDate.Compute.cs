@@ -19,9 +19,8 @@ public sealed partial class WorthToDate
         var period = PeriodOf(records.Grid, site.Zone);
         Money? value = range.High is null ? null : Money.Nominal(perMonth.Sum(), site.Currency);
         var months = MonthsOf(flows, records, prices, perMonth, site);
-        return new WorthToDate
+        return new WorthToDate(site, tariffs, ledger, options, records, flows, prices)
         {
-            Site = site,
             Period = period,
             Rung = ladder.Highest,
             Range = value is { } v && !range.Contains(v) ? range.Stretch(v) : range,
@@ -34,12 +33,6 @@ public sealed partial class WorthToDate
             RunningCosts = RunningCostsOf(ledger, period, site.Currency),
             CashSoFar = value is null ? null : CashOf(ledger, months, period, site.Currency),
             Notes = NotesOf(records, ladder, tariffs),
-            Options = options,
-            Ledger = ledger,
-            Tariffs = tariffs,
-            Records = records,
-            Flows = flows,
-            Prices = prices,
         };
     }
 

@@ -6,8 +6,14 @@ namespace SolarEconomics;
 /// <remarks>Immutable, so safe to share between threads. All money is nominal (money of the day) in the site's currency.</remarks>
 public sealed partial class WorthToDate : IFinding
 {
+    private WorthToDate(Site site, TariffHistory tariffs, Ledger? ledger, WorthOptions options, SiteRecords records, EnergySet flows, EvidencePrices prices)
+    {
+        (Site, Tariffs, Ledger, Options) = (site, tariffs, ledger, options);
+        (Records, Flows, Prices) = (records, flows, prices);
+    }
+
     /// <summary>The site.</summary>
-    public required Site Site { get; init; }
+    public Site Site { get; }
 
     /// <summary>The local days of the records, end excluded.</summary>
     public required DateSpan Period { get; init; }
@@ -57,20 +63,20 @@ public sealed partial class WorthToDate : IFinding
     /// <summary>Rate of return so far with the stated resale value; <see langword="null"/> where none is stated.</summary>
     public IrrResult? XirrWithResale => Options.ResaleToday is { } resale ? XirrWith(resale.Amount) : null;
 
-    internal required WorthOptions Options { get; init; }
+    internal WorthOptions Options { get; }
 
-    internal required Ledger? Ledger { get; init; }
+    internal Ledger? Ledger { get; }
 
-    internal required TariffHistory Tariffs { get; init; }
+    internal TariffHistory Tariffs { get; }
 
-    internal required SiteRecords Records { get; init; }
+    internal SiteRecords Records { get; }
 
-    internal required EnergySet Flows { get; init; }
+    internal EnergySet Flows { get; }
 
     /// <summary>One device's AC generation per interval, missing readings half way between their ends.</summary>
     internal double[] GenerationOf(string device) => Flows.ByDevice[device];
 
-    internal required EvidencePrices Prices { get; init; }
+    internal EvidencePrices Prices { get; }
 
     /// <summary>What was paid for export in each month, before rounding: the rest of the month's value is purchases avoided.</summary>
     internal IEnumerable<(MonthOfEnergy Month, double FeedIn)> MonthlyFeedIn()
