@@ -26,8 +26,7 @@ internal sealed class Destinations
     internal static Destinations Of(EnergySet flows)
     {
         var result = new Destinations(flows.Grid.Count);
-        var chargedKwh = flows.ChargeKwh.Sum();
-        var lossShare = chargedKwh > 0 ? Math.Max(0, 1 - (flows.DischargeKwh.Sum() / chargedKwh)) : 0;
+        var chargedKwh = new double[flows.Grid.Count];
         var storedKwh = 0.0;
         var storedFromPvKwh = 0.0;
         for (var i = 0; i < flows.Grid.Count; i++)
@@ -43,8 +42,12 @@ internal sealed class Destinations
             result.ExportedKwh[i] = exported;
             result.UsedDirectlyKwh[i] = generation - exported - charged - standby;
             result.UsedFromStorageKwh[i] = delivered;
-            result.LostKwh[i] = standby + (charged * lossShare);
+            result.LostKwh[i] = standby;
+            chargedKwh[i] = charged;
         }
+        var allCharged = chargedKwh.Sum();
+        var lossShare = allCharged > 0 ? 1 - (result.UsedFromStorageKwh.Sum() / allCharged) : 0;
+        for (var i = 0; i < flows.Grid.Count; i++) result.LostKwh[i] += chargedKwh[i] * lossShare;
         return result;
     }
 }

@@ -48,10 +48,11 @@ internal sealed class GenerationRecord
     /// <param name="channels">Their channels.</param>
     /// <param name="counters">All counters of the site.</param>
     /// <param name="grid">The grid.</param>
+    /// <param name="days">Local day of each interval.</param>
     /// <param name="site">The site.</param>
     /// <param name="skyCeiling">Kilowatts per kWp at most, per interval.</param>
     internal static GenerationRecord Lay(IReadOnlyList<Device> line, IReadOnlyList<Channel> channels, IReadOnlyList<Counter> counters,
-        IntervalGrid grid, Site site, double[] skyCeiling)
+        IntervalGrid grid, LocalDate[] days, Site site, double[] skyCeiling)
     {
         var series = GridSeries.Lay(channels, grid);
         var own = line.Select(device => (Device: device, Counter: counters.FirstOrDefault(c => string.Equals(c.Device, device.Name, StringComparison.Ordinal))))
@@ -63,18 +64,22 @@ internal sealed class GenerationRecord
         var largest = series.Kwh.Length == 0 ? 0 : series.Kwh.Max() * 1.1;
         var unrated = largest > 0 ? largest : own.Sum(c => c.Counter.CountedKwh);
         var ceiling = new double[grid.Count];
+        var isRated = line.Any(d => d.RatedKwp > 0);
+        var (kwp, isAtWork) = (0.0, false);
         for (var i = 0; i < grid.Count; i++)
         {
-            var day = grid.StartOf(i).InZone(site.Zone).Date;
-            var isAtWork = line.Any(d => d.InService is null ? grid.StartOf(i) >= first && d.InServiceOn(day) : d.InServiceOn(day));
+            if (i == 0 || days[i] != days[i - 1])
+            {
+                kwp = line.Sum(d => d.RatedKwpOn(days[i]));
+                isAtWork = line.Any(d => d.InServiceOn(days[i]) && (d.InService is not null || grid.StartOf(i) >= first));
+            }
             if (!isAtWork)
             {
                 series.Known[i] = true;
                 ceiling[i] = series.Kwh[i];
                 continue;
             }
-            var rated = line.Any(d => d.RatedKwp > 0);
-            var potential = rated ? line.Sum(d => d.RatedKwpOn(day)) * skyCeiling[i] * grid.StepHours : skyCeiling[i] > 0 ? unrated : 0;
+            var potential = isRated ? kwp * skyCeiling[i] * grid.StepHours : skyCeiling[i] > 0 ? unrated : 0;
             ceiling[i] = Math.Max(series.Kwh[i], potential);
         }
         return new GenerationRecord(line[^1], series, ceiling, own);

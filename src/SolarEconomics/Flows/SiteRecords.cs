@@ -5,17 +5,18 @@ namespace SolarEconomics;
 /// <summary>All records of a site laid on one grid: what is known, and the ceiling of what is not.</summary>
 internal sealed class SiteRecords
 {
-    private SiteRecords(Site site, IntervalGrid grid)
+    private SiteRecords(Site site, IntervalGrid grid, LocalDate[] days)
     {
         Site = site;
         Grid = grid;
+        Days = days;
         StandbyKwh = new double[grid.Count];
         CensoredHours = new double[grid.Count];
     }
 
     private SiteRecords(SiteRecords other)
     {
-        (Site, Grid, StandbyKwh, CensoredHours) = (other.Site, other.Grid, other.StandbyKwh, other.CensoredHours);
+        (Site, Grid, Days, StandbyKwh, CensoredHours) = (other.Site, other.Grid, other.Days, other.StandbyKwh, other.CensoredHours);
         (Generation, Import, Export, Charge, Discharge) = (other.Generation, other.Import, other.Export, other.Charge, other.Discharge);
     }
 
@@ -34,6 +35,9 @@ internal sealed class SiteRecords
     internal Site Site { get; }
 
     internal IntervalGrid Grid { get; }
+
+    /// <summary>The local day on which each interval starts.</summary>
+    internal LocalDate[] Days { get; }
 
     internal IReadOnlyList<GenerationRecord> Generation { get; private init; } = [];
 
@@ -74,9 +78,10 @@ internal sealed class SiteRecords
     {
         var grid = GridOf(site, readings);
         var sky = SkyCeiling.Of(grid, site);
-        var records = new SiteRecords(site, grid)
+        var days = grid.LocalDays(site.Zone);
+        var records = new SiteRecords(site, grid, days)
         {
-            Generation = LayGeneration(site, readings, grid, sky),
+            Generation = LayGeneration(site, readings, grid, days, sky),
             Import = Lay(readings, FlowKind.Import, grid),
             Export = Lay(readings, FlowKind.Export, grid),
             Charge = Lay(readings, FlowKind.BatteryCharge, grid),
@@ -93,7 +98,7 @@ internal sealed class SiteRecords
         return channels.Count == 0 ? null : GridSeries.Lay(channels, grid);
     }
 
-    private static List<GenerationRecord> LayGeneration(Site site, Readings readings, IntervalGrid grid, double[] sky)
+    private static List<GenerationRecord> LayGeneration(Site site, Readings readings, IntervalGrid grid, LocalDate[] days, double[] sky)
     {
         var channels = readings.Of(FlowKind.Generation);
         // A counter in the battery's path or at the meter counts no generation of its own.
@@ -108,7 +113,7 @@ internal sealed class SiteRecords
             var line = site.Plant.LineOf(name);
             if (line.Count == 0) line = [new Device(name, MeasurementPoint.Unknown)];
             var own = channels.Where(c => line.Any(d => string.Equals(NameOf(c), d.Name, StringComparison.Ordinal))).ToList();
-            return GenerationRecord.Lay(line, own, counters, grid, site, sky);
+            return GenerationRecord.Lay(line, own, counters, grid, days, site, sky);
         })];
     }
 
@@ -143,8 +148,12 @@ internal sealed class SiteRecords
 
     private void AddStandby()
     {
+        var kwh = 0.0;
         for (var i = 0; i < Grid.Count; i++)
-            StandbyKwh[i] = Site.Plant.StandbyWOn(Grid.StartOf(i).InZone(Site.Zone).Date) / 1000 * Grid.StepHours;
+        {
+            if (i == 0 || Days[i] != Days[i - 1]) kwh = Site.Plant.StandbyWOn(Days[i]) / 1000 * Grid.StepHours;
+            StandbyKwh[i] = kwh;
+        }
     }
 
     private void AddCensored(Readings readings)

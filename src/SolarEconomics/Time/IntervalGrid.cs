@@ -19,4 +19,30 @@ public readonly record struct IntervalGrid(Instant Start, Duration Step, int Cou
 
     /// <summary>Length of one interval in hours.</summary>
     public double StepHours => Step.TotalHours;
+
+    /// <summary>The local day on which each interval starts.</summary>
+    /// <remarks>The zone is asked once for each stretch of one offset, not once for each interval.</remarks>
+    internal LocalDate[] LocalDays(DateTimeZone zone)
+    {
+        var days = new LocalDate[Count];
+        for (var i = 0; i < Count;)
+        {
+            var stretch = zone.GetZoneInterval(StartOf(i));
+            var offsetTicks = stretch.WallOffset.Ticks;
+            var until = stretch.HasEnd ? (int)Math.Min(Count, Math.Ceiling((stretch.End - Start) / Step)) : Count;
+            var known = long.MinValue;
+            var day = default(LocalDate);
+            for (; i < until; i++)
+            {
+                var number = Math.DivRem(StartOf(i).ToUnixTimeTicks() + offsetTicks, NodaConstants.TicksPerDay, out var rest) - (rest < 0 ? 1 : 0);
+                if (number != known)
+                {
+                    known = number;
+                    day = new LocalDate(1970, 1, 1).PlusDays((int)number);
+                }
+                days[i] = day;
+            }
+        }
+        return days;
+    }
 }

@@ -20,15 +20,8 @@ internal static class NarrowingRecords
 
     private static double WidthOf(EvidenceLadder ladder)
     {
-        // The ranges of all rungs hold the truth, so the narrowest ends count.
-        var (low, high) = (double.MinValue, double.MaxValue);
-        for (var rung = EvidenceRung.Counters; rung <= ladder.Highest; rung++)
-        {
-            var ends = ladder.At(rung);
-            low = Math.Max(low, ends.Low);
-            high = Math.Min(high, ends.High!.Value);
-        }
-        return high - low;
+        var ends = ladder.At(ladder.Highest);
+        return ends.High!.Value - ends.Low;
     }
 
     private static IEnumerable<(string Record, SiteRecords With)> Candidates(SiteRecords records)

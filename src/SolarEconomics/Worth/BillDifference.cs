@@ -31,5 +31,6 @@ internal sealed class BillDifference
         return value;
     }
 
-    private decimal Due(Bill bill) => bill.Total.Amount - (_reclaimedShare * bill.Tax.Amount);
+    private decimal Due(Bill bill) => bill.Total.Amount
+        - Math.Round(_reclaimedShare * bill.Tax.Amount, bill.Total.Currency.MinorDigits, MidpointRounding.AwayFromZero);
 }

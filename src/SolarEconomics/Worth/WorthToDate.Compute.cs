@@ -26,7 +26,6 @@ public sealed partial class WorthToDate
             Range = value is { } v && !range.Contains(v) ? range.Stretch(v) : range,
             Value = value,
             Ladder = steps,
-            Narrowing = NarrowingRecords.Of(records, prices, ladder, site.Currency),
             Months = months,
             Energy = TotalsOf(months, flows),
             StraightLine = StraightLineOf(records, tariffs, ledger, options, period),
@@ -42,15 +41,12 @@ public sealed partial class WorthToDate
         var import = new double[count];
         var export = new double[count];
         var monthOf = new int[count];
-        var first = records.Grid.Start.InZone(site.Zone).Date;
         for (var i = 0; i < count; i++)
         {
             var withTax = plan.ImportPricePerKwhWithTax(i);
-            var beforeTax = plan.ImportPricePerKwhBeforeTax(i);
-            import[i] = withTax - (site.TaxReclaimedShare * (withTax - beforeTax));
+            import[i] = withTax - (site.TaxReclaimedShare * (withTax - plan.ImportPricePerKwhBeforeTax(i)));
             export[i] = plan.ExportPricePerKwh(i);
-            var day = records.Grid.StartOf(i).InZone(site.Zone).Date;
-            monthOf[i] = ((day.Year - first.Year) * 12) + day.Month - first.Month;
+            monthOf[i] = ((records.Days[i].Year - records.Days[0].Year) * 12) + records.Days[i].Month - records.Days[0].Month;
         }
         return new EvidencePrices(import, export, monthOf);
     }
@@ -98,7 +94,7 @@ public sealed partial class WorthToDate
         {
             var to = from;
             while (to < flows.Grid.Count && prices.MonthOf[to] == prices.MonthOf[from]) to++;
-            var day = flows.Grid.StartOf(from).InZone(site.Zone).Date;
+            var day = records.Days[from];
             months.Add(new MonthOfEnergy(
                 new YearMonth(day.Year, day.Month),
                 Sum(went.UsedDirectlyKwh, from, to),

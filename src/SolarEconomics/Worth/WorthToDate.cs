@@ -6,10 +6,14 @@ namespace SolarEconomics;
 /// <remarks>Immutable, so safe to share between threads. All money is nominal (money of the day) in the site's currency.</remarks>
 public sealed partial class WorthToDate : IFinding
 {
+    // Each further record means computing the range again: only where it is asked for.
+    private readonly Lazy<IReadOnlyList<Narrowing>> _narrowing;
+
     private WorthToDate(Site site, TariffHistory tariffs, Ledger? ledger, WorthOptions options, SiteRecords records, EnergySet flows, EvidencePrices prices)
     {
         (Site, Tariffs, Ledger, Options) = (site, tariffs, ledger, options);
         (Records, Flows, Prices) = (records, flows, prices);
+        _narrowing = new Lazy<IReadOnlyList<Narrowing>>(() => NarrowingRecords.Of(records, prices, new EvidenceLadder(records, prices), site.Currency));
     }
 
     /// <summary>The site.</summary>
@@ -31,7 +35,7 @@ public sealed partial class WorthToDate : IFinding
     public required IReadOnlyList<LadderStep> Ladder { get; init; }
 
     /// <summary>Further records, the one that would narrow the range most first.</summary>
-    public required IReadOnlyList<Narrowing> Narrowing { get; init; }
+    public IReadOnlyList<Narrowing> Narrowing => _narrowing.Value;
 
     /// <summary>Energy and value by local calendar month.</summary>
     public required IReadOnlyList<MonthOfEnergy> Months { get; init; }

@@ -16,7 +16,7 @@ public sealed class AlderWeirSite
         Tariffs = TariffHistory.Load(Demo("tariffs.json"));
         Ledger = Ledger.Load(Demo("ledger.csv"));
         Worth = SolarEconomics.Worth.ToDate(Site, Readings, Tariffs, Ledger);
-        Truth = Scenario.Make(Scenario.Seed).Truth;
+        Truth = Scenario.Make(Scenario.CommittedSeed).Truth;
     }
 
     public Site Site { get; }
