@@ -1,4 +1,5 @@
 using System.CommandLine;
+using SolarEconomics.Notebook;
 
 namespace SolarEconomics.Workbench;
 
@@ -39,7 +40,7 @@ internal static class OpenVerb
             await io.Error.WriteLineAsync($"Found no file {file}, expected a notebook (.ipynb). Without a name, the page lists the notebooks it finds.");
             return Exit.NotStarted;
         }
-        await using var host = await PageHost.StartAsync(Room.Around(file ?? io.Folder), stop);
+        await using var host = await PageHost.StartAsync(Room.Around(file ?? io.Folder), new NotebookDesk(options => EngineSession.StartAsync(options).GetAwaiter().GetResult(), TimeProvider.System), stop);
         var address = host.AddressFor(file);
         await io.Out.WriteLineAsync(address);
         await io.Error.WriteLineAsync("The address lets one browser in, once. Ctrl+C ends the program.");

@@ -11,14 +11,11 @@ internal sealed class ChartFrame
     {
         string Read(string name) => File.ReadAllText(Path.Combine(folder, "frames", name));
         html = Read("chart.html")
-            .Replace("{{font}}", FontFaceRule(folder), StringComparison.Ordinal)
+            .Replace("{{font}}", ReadingFont.FontFaceRule(), StringComparison.Ordinal)
             .Replace("{{messages}}", Read("chart.js"), StringComparison.Ordinal)
             .Replace("{{draw}}", ChartScript.Read(), StringComparison.Ordinal)
             .Replace("{{plotly}}", PlotlyScript.Read(), StringComparison.Ordinal);
     }
 
     public string Html(string nonce) => html.Replace("{{nonce}}", nonce, StringComparison.Ordinal);
-
-    private static string FontFaceRule(string folder) => "@font-face { font-family: \"Reading\"; font-weight: 200 800; src: url(data:font/woff2;base64," +
-        Convert.ToBase64String(File.ReadAllBytes(Path.Combine(folder, "fonts", "atkinson-hyperlegible-next-latin-wght-normal.woff2"))) + "); }";
 }

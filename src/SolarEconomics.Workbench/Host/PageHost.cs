@@ -15,13 +15,15 @@ internal sealed class PageHost : IAsyncDisposable
     private readonly WebApplication web;
     private readonly Doorkeeper door;
     private readonly Room room;
+    private readonly NotebookDesk desk;
 
-    private PageHost(WebApplication web, Doorkeeper door, Room room) => (this.web, this.door, this.room) = (web, door, room);
+    private PageHost(WebApplication web, Doorkeeper door, Room room, NotebookDesk desk) => (this.web, this.door, this.room, this.desk) = (web, door, room, desk);
 
     /// <summary>Where the page is served, without the token.</summary>
     public Uri Base => new($"http://127.0.0.1:{door.Port}/");
 
-    public static async Task<PageHost> StartAsync(Room room, CancellationToken stop)
+    /// <summary>Starts serving; the desk is closed with the host.</summary>
+    public static async Task<PageHost> StartAsync(Room room, NotebookDesk desk, CancellationToken stop)
     {
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
@@ -37,10 +39,10 @@ internal sealed class PageHost : IAsyncDisposable
         var files = new PageFiles(Path.Combine(AppContext.BaseDirectory, "wwwroot"));
         web.UseWebSockets(new WebSocketOptions { KeepAliveInterval = TimeSpan.FromSeconds(20) });
         web.Use((context, next) => door.Ask(context, () => next(context)));
-        web.Run(context => Answer(context, files, room));
+        web.Run(context => Answer(context, files, room, desk));
         await web.StartAsync(stop);
         door.Port = new Uri(web.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single()).Port;
-        return new PageHost(web, door, room);
+        return new PageHost(web, door, room, desk);
     }
 
     /// <summary>The address that lets one browser in: the list of notebooks, or one of them.</summary>
@@ -53,14 +55,16 @@ internal sealed class PageHost : IAsyncDisposable
         catch (OperationCanceledException) { LocalLog.Current.Write("stopped from the terminal"); }
     }
 
-    private static Task Answer(HttpContext context, PageFiles files, Room room) => context.Request.Path.Value switch
+    private static Task Answer(HttpContext context, PageFiles files, Room room, NotebookDesk desk) => context.Request.Path.Value switch
     {
         "/notebooks.json" => context.Response.WriteAsJsonAsync(Shelf.In(room), PageJson.Default.IReadOnlyListShelfEntry),
+        "/talk" => PageTalk.Talk(context, room, desk),
         var path => files.Answer(context, path ?? "/"),
     };
 
     public async ValueTask DisposeAsync()
     {
+        await desk.DisposeAsync();
         await web.StopAsync(new CancellationTokenSource(TimeSpan.FromSeconds(2)).Token);
         await web.DisposeAsync();
     }

@@ -4,6 +4,8 @@ using System.Text.Json.Serialization;
 namespace SolarEconomics.Workbench;
 
 /// <summary>How records are written for the page; written ahead of time, so that the first answer is quick.</summary>
-[JsonSourceGenerationOptions(JsonSerializerDefaults.Web)]
+[JsonSourceGenerationOptions(JsonSerializerDefaults.Web, AllowOutOfOrderMetadataProperties = true)]
 [JsonSerializable(typeof(IReadOnlyList<ShelfEntry>))]
+[JsonSerializable(typeof(PageCommand))]
+[JsonSerializable(typeof(PageEvent))]
 internal sealed partial class PageJson : JsonSerializerContext;

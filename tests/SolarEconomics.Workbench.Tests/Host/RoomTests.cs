@@ -16,7 +16,7 @@ public sealed class RoomTests : IDisposable
 
     [Fact]
     public void A_notebook_in_the_room_is_found_by_its_name() =>
-        Assert.Equal(Room.Around(scratch.Notebook("one.ipynb", "1")).NameOf(scratch.Notebook("one.ipynb", "1")), "notebooks/one.ipynb");
+        Assert.Equal("notebooks/one.ipynb", Room.Around(scratch.Folder).NameOf(scratch.Notebook("one.ipynb", "1")));
 
     [Theory]
     [InlineData("../outside.ipynb")]

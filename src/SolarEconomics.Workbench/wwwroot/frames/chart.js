@@ -3,42 +3,38 @@
 (() => {
   const font = [...document.styleSheets[0].cssRules].find((rule) => rule instanceof CSSFontFaceRule).cssText;
 
-  /** The figure in the reader's look and in the size of its place. */
-  function sized({ figure, look, ink, width, height, textSize }) {
-    const { data, layout } = solarChart.recolour(figure, look);
-    const text = { ...layout.font, family: '"Reading", sans-serif', color: figure.layout?.meta?.tokens ? layout.font?.color : ink };
-    if (textSize) text.size = textSize;
-    const clear = { paper_bgcolor: "rgba(0,0,0,0)", plot_bgcolor: "rgba(0,0,0,0)" };
-    return { data, layout: { ...layout, ...clear, width, height, autosize: false, font: text }, config: { displayModeBar: false, responsive: false } };
-  }
+  /** A figure of somebody else's has no colours of ours to exchange; on dark paper its text must still be read. */
+  const readable = ({ figure, ink }) => figure.layout?.meta?.tokens ? figure : {
+    ...figure,
+    layout: { ...figure.layout, paper_bgcolor: "rgba(0,0,0,0)", plot_bgcolor: "rgba(0,0,0,0)", font: { ...figure.layout?.font, color: ink, family: '"Reading", sans-serif' } },
+  };
 
   async function svgOf(request) {
     await document.fonts.load('16px "Reading"');
-    const { width, height } = request;
-    const address = await Plotly.toImage(sized(request), { format: "svg", width, height });
-    const svg = decodeURIComponent(address.slice(address.indexOf(",") + 1));
-    return svg.replace(/<svg[^>]*>/, (open) => `${open}<defs><style>${font}</style></defs>`);
+    return solarChart.picture(readable(request), request.look, "svg", request.width, request.height, font);
   }
 
-  async function pixelsOf(svg, { width, height, paper }) {
-    const image = new Image(width, height);
-    image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
+  /** Twice as many pixels as the drawing has: its text is then large enough for a video of 1920 × 1080. */
+  async function pixelsOf(address, { width, height, paper }) {
+    const image = new Image();
+    image.src = address;
     await image.decode();
-    const canvas = Object.assign(document.createElement("canvas"), { width, height });
+    const canvas = Object.assign(document.createElement("canvas"), { width: width * 2, height: height * 2 });
     const pen = canvas.getContext("2d");
     pen.fillStyle = paper;
-    pen.fillRect(0, 0, width, height);
-    pen.drawImage(image, 0, 0, width, height);
+    pen.fillRect(0, 0, canvas.width, canvas.height);
+    pen.drawImage(image, 0, 0, canvas.width, canvas.height);
     return canvas.toDataURL("image/png");
   }
 
   const answers = {
-    svg: async (request) => ({ svg: await svgOf(request) }),
-    png: async (request) => ({ png: await pixelsOf(await svgOf(request), request) }),
+    svg: svgOf,
+    png: async (request) => pixelsOf(await svgOf(request), request),
     async live(request) {
-      const { data, layout, config } = sized(request);
-      await Plotly.react("live", data, layout, config);
-      return {};
+      const figure = readable(request);
+      const layout = { ...figure.layout, width: request.width, height: request.height, autosize: false };
+      await solarChart.draw("live", { ...figure, layout, config: { ...figure.config, responsive: false, displayModeBar: false } }, request.look);
+      return "";
     },
   };
 
@@ -47,7 +43,7 @@
     if (event.source !== parent) return;
     const request = event.data;
     try {
-      say({ id: request.id, ...await answers[request.kind](request) });
+      say({ id: request.id, address: await answers[request.kind](request) });
     } catch (failure) {
       say({ id: request.id, failed: String(failure.message ?? failure) });
     }

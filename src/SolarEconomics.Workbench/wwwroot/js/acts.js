@@ -26,20 +26,20 @@ export function createActs(document, place, { say, present }) {
     menu.querySelector("summary").focus();
   });
   place.append(main, menu, button(document, "Present", present, { id: "present", "aria-pressed": "false" }));
-  place.hidden = false;
 
   return {
-    render({ steps, work, session: state, canUndo, canRedo }) {
-      const { old, never, all } = pending(steps);
+    render({ steps, work, session: state }) {
+      const { old, all } = pending(steps);
+      place.hidden = false;
       busy = work.busy;
-      what = old > 0 && never === 0 ? extent.outOfDate : extent.everything;
+      what = old > 0 ? extent.outOfDate : extent.everything;
       label.data = busy ? words.stop : words.workOut;
       detail.textContent = busy ? `step ${work.position} of ${work.count}` : what === extent.outOfDate ? `${old} out of date` : words.everything;
       main.disabled = all === 0;
       again.disabled = busy || all === 0;
       session.textContent = state.words;
-      undo.disabled = !canUndo;
-      redo.disabled = !canRedo;
+      undo.disabled = !work.canUndo;
+      redo.disabled = !work.canRedo;
     },
   };
 }

@@ -1,8 +1,6 @@
 // charts.js: a chart on a card: drawn when it comes into sight, live under the pointer, with its words, its values and its picture.
 import { button, element } from "./dom.js";
 import { lookOf, onLookChange } from "./theme.js";
-import { valuesOf } from "./values.js";
-import { sheet } from "./sheet.js";
 
 export function createCharts(window, drawing) {
   const { document } = window;
@@ -31,10 +29,8 @@ export function createCharts(window, drawing) {
     if (!chart || chart.width === width || width === 0) return;
     chart.width = width;
     try {
-      const { svg } = await drawing.draw("svg", { figure: chart.figure, ...size(width), ...lookOf(window) });
-      const address = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
-      const image = element(document, "img", { src: address, alt: chart.words || "Chart", onload: () => URL.revokeObjectURL(address) });
-      stage.replaceChildren(image);
+      const { address } = await drawing.draw("svg", { figure: chart.figure, ...size(width), ...lookOf(window) });
+      stage.replaceChildren(element(document, "img", { src: address, alt: chart.alt }));
     } catch (failure) {
       stage.replaceChildren(element(document, "p.blank", {}, `This chart could not be drawn: ${failure.message}`));
     }
@@ -47,37 +43,31 @@ export function createCharts(window, drawing) {
   }
 
   async function download(chart, format) {
-    const made = await drawing.draw(format, { figure: chart.figure, width: 1920, height: 1080, textSize: 28, ...lookOf(window) });
-    const address = made.png ?? URL.createObjectURL(new Blob([made.svg], { type: "image/svg+xml" }));
-    element(document, "a", { href: address, download: `chart.${format}` }).click();
+    const { address } = await drawing.draw(format, { figure: chart.figure, width: 960, height: 540, ...lookOf(window) });
+    element(document, "a", { href: address, download: `${chart.name}.${format}` }).click();
   }
 
   return {
-    /** @param {{figure: object, words: string}} answer */
-    figure(answer) {
-      const chart = { figure: answer.figure, words: answer.words, width: 0 };
-      const stage = element(document, "div.stage", { onpointerenter: () => live(stage) }, element(document, "p.blank", {}, "Drawing …"));
-      const table = element(document, "div", { hidden: true });
-      const values = button(document, "Values", () => {
-        if (!table.firstChild) table.append(...valuesOf(chart.figure).map((one) => sheet(document, one)));
-        table.hidden = !table.hidden;
-        values.setAttribute("aria-expanded", String(!table.hidden));
-      }, { class: "plain", "aria-expanded": "false" });
-      shown.set(stage, chart);
+    /** @param {{figure: object, name: string, alt: string}} chart @param {Element|null} before the picture of the last answer @param {Element} words what stands under it */
+    figure(chart, before, words) {
+      const stage = element(document, "div.stage", { onpointerenter: () => live(stage) }, before ?? element(document, "p.blank", {}, "Drawing …"));
+      const picture = (format, label) => button(document, label, () => download(chart, format), { class: "plain" });
+      shown.set(stage, { ...chart, width: 0 });
       sight.observe(stage);
       resized.observe(stage);
-      return element(document, "figure.chart", {}, stage, element(document, "figcaption", {}, answer.words ? `${answer.words} ` : null, values,
-        button(document, "Picture", () => download(chart, "png"), { class: "plain", title: "1920 × 1080 pixels" }),
-        button(document, "Drawing (SVG)", () => download(chart, "svg"), { class: "plain" })), table);
+      return element(document, "figure.chart", {}, stage, element(document, "figcaption", {}, words,
+        element(document, "span.keep", {}, picture("png", "Keep as picture"), picture("svg", "Keep as drawing"))));
     },
-    /** Forgets the charts inside an element that is about to be taken away. */
+    /** Forgets the charts inside an element that is about to be taken away. @returns {Array<Element>} their pictures */
     forget(place) {
-      for (const stage of place.querySelectorAll(".stage")) {
+      const stages = [...place.querySelectorAll(".stage")];
+      for (const stage of stages) {
         shown.delete(stage);
         sight.unobserve(stage);
         resized.unobserve(stage);
       }
-      drawing.hide();
+      if (stages.length > 0) drawing.hide();
+      return stages.map((stage) => stage.querySelector("img")).filter(Boolean);
     },
   };
 }

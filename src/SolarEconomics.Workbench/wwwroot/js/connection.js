@@ -1,5 +1,8 @@
 // connection.js: the only module that talks to the host. Reconnects after sleep or a lost line; the host then tells everything anew.
 
+/** The host closes with this number when there is no such notebook: coming back is of no use. */
+const nothingHere = 4004;
+
 /**
  * @param {{address: string, open: (address: string) => WebSocket, hear: (message: object) => void, lineChanged: (up: boolean) => void, later: (act: () => void, ms: number) => void}} parts
  */
@@ -11,7 +14,8 @@ export function connect({ address, open, hear, lineChanged, later }) {
     socket = open(address);
     socket.onopen = () => { wait = 250; lineChanged(true); };
     socket.onmessage = (event) => hear(JSON.parse(event.data));
-    socket.onclose = () => {
+    socket.onclose = (event) => {
+      if (event.code === nothingHere) return;
       lineChanged(false);
       later(dial, wait);
       wait = Math.min(wait * 2, 5000);

@@ -42,19 +42,19 @@ export function createDrawing(window, place) {
 
   function hide() {
     frame.classList.remove("live");
-    frame.style.left = "-200vw";
+    frame.removeAttribute("style");
   }
 
   return {
-    /** Makes a picture: "svg" or "png". @returns {Promise<{svg?: string, png?: string}>} */
+    /** Makes a picture, "svg" or "png". @returns {Promise<{address: string}>} */
     draw: (format, content) => request(format, content),
     /** Lays the frame over an element and draws the figure there, live. */
     async over(stage, content) {
       const box = stage.getBoundingClientRect();
       const home = place.getBoundingClientRect();
-      Object.assign(frame.style, { left: "-200vw", width: `${box.width}px`, height: `${box.height}px` });
       await request("live", content);
-      Object.assign(frame.style, { left: `${box.left - home.left}px`, top: `${box.top - home.top}px` });
+      if (!stage.isConnected || !stage.matches(":hover")) return;
+      Object.assign(frame.style, { width: `${box.width}px`, height: `${box.height}px`, left: `${box.left - home.left}px`, top: `${box.top - home.top}px` });
       frame.classList.add("live");
     },
     hide,

@@ -1,6 +1,6 @@
 // groups.js: puts steps together under the question they answer. Pure; draws nothing.
 
-const severity = ["failed", "stopped", "working", "waiting", "old", "perhaps", "none", "saved", "done"];
+const severity = ["failed", "stopped", "working", "waiting", "old", "perhaps", "none", "kept", "done"];
 
 /**
  * A question starts at a text step with a heading; the steps after it belong to it. Code before any heading is a question of its own.
@@ -24,9 +24,8 @@ export function stateOf(parts) {
   return severity.find((state) => states.includes(state)) ?? null;
 }
 
-/** How many steps are out of date, and how many were never worked out in this session. */
+/** How many steps there are to work out, and how many of them are out of date. */
 export function pending(steps) {
   const code = steps.filter((step) => step.kind === "code");
-  const has = (states) => code.filter((step) => states.includes(step.state)).length;
-  return { all: code.length, old: has(["old", "perhaps"]), never: has(["none", "saved", "failed", "stopped"]) };
+  return { all: code.length, old: code.filter((step) => step.state === "old" || step.state === "perhaps").length };
 }

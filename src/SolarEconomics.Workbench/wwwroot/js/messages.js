@@ -25,7 +25,7 @@ export const told = Object.freeze({
   saved: "saved",
   sessionChanged: "sessionChanged",
   completed: "completed",
-  refused: "refused",
+  notice: "notice",
 });
 
 /** How much to work out. */

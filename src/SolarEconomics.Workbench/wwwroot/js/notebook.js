@@ -34,9 +34,10 @@ export function createNotebook(document, { main, outline, part, prose, card, fra
       forget(cards, new Set(groups.map((group) => group.id)), ({ root }) => root.remove());
       const roots = groups.map((group) => {
         const inner = [...(group.text ? [group.text] : []), ...group.parts];
-        const named = group.parts.filter((one) => one.kind === "code").length > 1;
+        // The first step answers under the question's own heading; those after it need a name.
+        const first = group.parts.find((one) => one.kind === "code");
         const one = cardOf(group.id);
-        one.update(group, inner.map((step) => partOf(step, named)));
+        one.update(group, inner.map((step) => partOf(step, step !== first || !group.heading)));
         return one.root;
       });
       const now = [...main.children].filter((child) => child !== frame());

@@ -85,9 +85,8 @@ export function openPage(window, name) {
     },
     hear: (message) => {
       if (message.message === told.completed) completions.answer(message);
-      else if (message.message === told.refused) notice.show(message.words);
+      else if (message.message === told.notice) notice.show(message.words);
       else if (heard[message.message]) state.change(message.message, (s) => heard[message.message](s, message));
-      if (message.message === told.sessionChanged && message.session.ended) notice.show(message.session.words);
     },
   });
 }

@@ -8,6 +8,7 @@ export function createPart(document, { answers, edits, tools, say, complete, non
   return function part(step) {
     const name = element(document, "h3", { hidden: true });
     const place = element(document, "div.answers");
+    const nothing = element(document, "p.quiet", { hidden: true }, words.nothingToShow);
     const about = element(document, "span");
     const code = element(document, "div.code");
     const workOut = (what) => say(ask.workOut, { extent: what, step: step.id });
@@ -15,8 +16,8 @@ export function createPart(document, { answers, edits, tools, say, complete, non
       button(document, "Work out this step", () => workOut(extent.step)),
       button(document, "Work out down to here", () => workOut(extent.toHere)),
       element(document, "span.gap"), tools(step.id, "code"));
-    const working = element(document, "details.working", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
-    const root = element(document, "div.part", { "data-step": step.id }, name, place, working);
+    const working = element(document, "details.beneath", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
+    const root = element(document, "div.part", { "data-step": step.id }, name, place, nothing, working);
     let current = step, drawn = null, editor = null;
 
     function opened() {
@@ -38,11 +39,11 @@ export function createPart(document, { answers, edits, tools, say, complete, non
       name.hidden = !named || !next.heading;
       name.textContent = next.heading;
       about.textContent = [counted(next.lines, "line"), duration(next.seconds), next.state === "done" ? "" : stateWords[next.state]].filter(Boolean).join(" · ");
-      const fresh = JSON.stringify(next.answers) + next.state;
+      nothing.hidden = next.answers.length > 0 || next.state !== "done";
+      const fresh = JSON.stringify(next.answers);
       if (fresh !== drawn) {
         drawn = fresh;
         answers.render(place, next.answers);
-        if (next.answers.length === 0 && next.state === "done") place.append(element(document, "p.quiet", {}, words.nothingToShow));
       }
       if (editor && !edits.holds(next.id) && editor.text !== next.text && !working.contains(document.activeElement)) editor.replace(next.text);
     }

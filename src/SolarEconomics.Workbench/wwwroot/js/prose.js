@@ -7,11 +7,12 @@ export function createProse(document, { edits, tools }) {
     const field = element(document, "textarea", { "aria-label": "Text of this step, in Markdown", oninput: () => edits.typed(current.id, field.value) });
     const change = button(document, "Change text", () => toggle(writing.hidden), { class: "plain" });
     const writing = element(document, "div.writing", { hidden: true }, field, tools(step.id, "text"));
-    const root = element(document, "div.part", { "data-step": step.id }, shown, element(document, "div.tools", {}, change), writing);
+    const root = element(document, "div.part.text", { "data-step": step.id }, shown, element(document, "div.tools", {}, change), writing);
     let current = step;
 
     function toggle(open) {
       writing.hidden = !open;
+      root.classList.toggle("open", open);
       change.textContent = open ? "Close text" : "Change text";
       if (open) field.focus();
     }

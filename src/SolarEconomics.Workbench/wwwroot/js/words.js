@@ -6,7 +6,7 @@ export const stateWords = Object.freeze({
   waiting: "waiting",
   working: "working",
   done: "done",
-  saved: "saved answer",
+  kept: "answer from before",
   old: "out of date",
   perhaps: "perhaps out of date",
   failed: "failed: see message",

@@ -1,0 +1,112 @@
+using SolarEconomics.Notebook;
+
+namespace SolarEconomics.Workbench;
+
+/// <content>What a page can ask for.</content>
+internal sealed partial class OpenNotebook
+{
+    private void Do(PageCommand command, PageLine page)
+    {
+        switch (command)
+        {
+            case WorkOut ask: Begin(ask); break;
+            case Stop: StopWork(); break;
+            case StartAfresh: StartOver(() => { }); break;
+            case EditStep edit: Change($"edit {edit.Step}", () => document.SetSource(edit.Step, edit.Text), edit.Step, isShape: ChangesHeading(edit)); break;
+            case SetAssumption set: Assume(set, page); break;
+            case AddStep add: Change("add", () => Add(add), null); break;
+            case DeleteStep delete: Delete(delete.Step); break;
+            case MoveStep move: Move(move); break;
+            case Undo: Restore(history.Undo(document.ToJson)); break;
+            case Redo: Restore(history.Redo(document.ToJson)); break;
+            case Save: SaveNow(); break;
+            case Complete ask: Watch(room.CompleteAsync(ask.Text, ask.Position, items => Offer(ask, items, page))); break;
+            default: throw new ArgumentOutOfRangeException(nameof(command), command, "Unknown command.");
+        }
+    }
+
+    /// <summary>Makes a change of steps that can be taken back, and marks what it makes out of date.</summary>
+    private void Change(string what, Action change, string? changed, bool isShape = true)
+    {
+        history.Remember(what, document.ToJson);
+        change();
+        foreach (var step in document.Steps) works.TryAdd(step.Id, new StepWork { State = FirstState(step) });
+        if (changed is not null) MarkChanged(changed);
+        different |= Told.Work | Told.Assumptions | (isShape ? Told.Everything : Told.Nothing);
+    }
+
+    /// <summary>An edit of a heading changes the list of questions, and the title; the pages are told everything.</summary>
+    private bool ChangesHeading(EditStep edit) => document[edit.Step].Kind == StepKind.Text && edit.Text.Contains('#', StringComparison.Ordinal);
+
+    private void Assume(SetAssumption set, PageLine page)
+    {
+        var step = document.Steps.FirstOrDefault(one => DeclaredAssumptions.In(one).Any(view => view.Name == set.Name));
+        if (step is null) { page.Send(new Notice($"No step declares an assumption {set.Name}.")); return; }
+        Change($"assume {set.Name}", () => document.SetSource(step.Id, DeclaredAssumptions.With(step.Source, set.Name, set.Value)), step.Id, isShape: false);
+    }
+
+    private void Add(AddStep add)
+    {
+        var at = add.After is null ? document.Steps.Count : IndexOf(add.After) + 1;
+        document.Insert(at, add.Kind == "text" ? StepKind.Text : StepKind.Code, "");
+    }
+
+    private void Delete(string id)
+    {
+        if (id == atWork) StopWork();
+        var reached = Dependence().Below(id);
+        Change("delete", () => document.Delete(id), null);
+        foreach (var below in reached) MarkOld(below);
+    }
+
+    private void Move(MoveStep move)
+    {
+        var to = Math.Clamp(IndexOf(move.Step) + move.By, 0, document.Steps.Count - 1);
+        var reached = Dependence().Below(move.Step);
+        Change("move", () => document.Move(move.Step, to), null);
+        foreach (var id in reached.Union(Dependence().Below(move.Step), StringComparer.Ordinal)) MarkOld(id);
+    }
+
+    private void Restore(string? text)
+    {
+        if (text is null) return;
+        var before = document.Steps.ToDictionary(step => step.Id, step => step.Source, StringComparer.Ordinal);
+        document = NotebookDocument.Parse(text);
+        needsSaving = true;
+        foreach (var step in document.Steps)
+        {
+            works.TryAdd(step.Id, new StepWork { State = FirstState(step) });
+            if (!before.TryGetValue(step.Id, out var source) || source != step.Source) MarkChanged(step.Id);
+        }
+        different |= Told.Everything;
+    }
+
+    /// <summary>A step has another text: its answer is out of date, and so are those below that depend on it.</summary>
+    private void MarkChanged(string id)
+    {
+        changedSteps.Add(id);
+        if (document.Find(id) is not { Kind: StepKind.Code }) return;
+        MarkOld(id);
+        foreach (var below in Dependence().Below(id)) MarkOld(below);
+    }
+
+    private void MarkOld(string id)
+    {
+        if (!works.TryGetValue(id, out var work) || work.State is StepState.None or StepState.Waiting or StepState.Working) return;
+        work.State = StepState.Old;
+        changedSteps.Add(id);
+    }
+
+    private int IndexOf(string id)
+    {
+        for (var at = 0; at < document.Steps.Count; at++) if (document.Steps[at].Id == id) return at;
+        throw new ArgumentException($"The step {id} is gone.", nameof(id));
+    }
+
+    private static void Offer(Complete ask, IReadOnlyList<Completion> items, PageLine page)
+    {
+        var from = Math.Clamp(ask.Position, 0, ask.Text.Length);
+        while (from > 0 && (char.IsLetterOrDigit(ask.Text[from - 1]) || ask.Text[from - 1] == '_')) from--;
+        page.Send(new Completed(ask.Request, from, [.. items.Take(400).Select(item => new CompletionView(item.Text, item.Kind))]));
+    }
+}

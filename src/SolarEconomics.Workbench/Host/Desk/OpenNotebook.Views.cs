@@ -1,0 +1,53 @@
+using SolarEconomics.Notebook;
+
+namespace SolarEconomics.Workbench;
+
+/// <content>What the pages are shown.</content>
+internal sealed partial class OpenNotebook
+{
+    private readonly Dictionary<string, (string Code, StepNames Names)> names = new(StringComparer.Ordinal);
+
+    private NotebookView View() => new(
+        document.Title ?? Path.GetFileNameWithoutExtension(keeper.Path), Path.GetFileName(keeper.Path),
+        [.. document.Steps.Where(step => step.Kind != StepKind.Other).Select(View)], AssumptionViews(), Work(), session, saved);
+
+    private StepView View(NotebookStep step)
+    {
+        var work = works[step.Id];
+        var isText = step.Kind == StepKind.Text;
+        var answers = isText ? [] : Answers.Of(step.Outputs);
+        if (work.StoppedBecause.Length > 0) answers = [.. answers, new ProblemAnswer(work.StoppedBecause, "", "")];
+        return new StepView(
+            step.Id, isText ? "text" : "code", (isText ? step.Heading : FirstComment(step.Source)) ?? "", step.Source,
+            isText ? Prose.WithoutHeading(step.Source) : "", work.State.ToString().ToLowerInvariant(), step.Source.Split('\n').Length, work.Seconds, answers);
+    }
+
+    private WorkView Work() => new(atWork is not null || waiting.Count > 0, planDone + 1, planCount, history.CanUndo, history.CanRedo);
+
+    private IReadOnlyList<AssumptionView> AssumptionViews() => [.. document.Steps.SelectMany(DeclaredAssumptions.In)];
+
+    private Dependence Dependence() => new([.. document.Steps.Where(step => step.Kind == StepKind.Code).Select(step => (step.Id, NamesOf(step)))]);
+
+    private StepNames NamesOf(NotebookStep step)
+    {
+        var code = step.Source;
+        if (names.TryGetValue(step.Id, out var known) && known.Code == code) return known.Names;
+        var read = StepNames.Of(code);
+        names[step.Id] = (code, read);
+        return read;
+    }
+
+    private static string? FirstComment(string code)
+    {
+        var first = code.Split('\n').FirstOrDefault(line => line.Trim().Length > 0)?.Trim() ?? "";
+        return first.StartsWith("//", StringComparison.Ordinal) ? first.TrimStart('/').Trim() : null;
+    }
+
+    /// <summary>The state of a step that was read from a file: nothing is worked out on opening.</summary>
+    private static StepState FirstState(NotebookStep step) => step.Outputs switch
+    {
+        [.., var last] when (string?)last["output_type"] == "error" => StepState.Failed,
+        { Count: > 0 } => StepState.Kept,
+        _ => step.RunNumber is null ? StepState.None : StepState.Kept,
+    };
+}

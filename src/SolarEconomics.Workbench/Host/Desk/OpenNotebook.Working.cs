@@ -1,0 +1,180 @@
+using SolarEconomics.Notebook;
+
+namespace SolarEconomics.Workbench;
+
+/// <content>Working steps out, one after another, and what the session tells meanwhile.</content>
+internal sealed partial class OpenNotebook
+{
+    private readonly SessionRoom room;
+    private readonly Queue<string> waiting = new();
+    private SessionView session = new("The session has not started.");
+    private string? atWork;
+    private bool isStartingOver;
+    private int planDone;
+    private int planCount;
+
+    private void Begin(WorkOut ask)
+    {
+        var afresh = ask.Extent == Extent.Everything && works.Values.Any(work => work.CodeInSession is not null) && atWork is null && waiting.Count == 0;
+        if (afresh) StartOver(() => Queue(ask)); else Queue(ask);
+    }
+
+    private void Queue(WorkOut ask)
+    {
+        var plan = Plan.For(ask.Extent, ask.Step, Dependence(), id => works[id].CodeInSession == document[id].Source, id => works[id].State is StepState.Old or StepState.Perhaps);
+        if (atWork is null && waiting.Count == 0) planDone = planCount = 0;
+        foreach (var id in plan.Where(id => id != atWork && !waiting.Contains(id, StringComparer.Ordinal)))
+        {
+            works[id].Before = works[id].State;
+            Become(id, StepState.Waiting);
+            waiting.Enqueue(id);
+            planCount++;
+        }
+        Next();
+    }
+
+    private void Next()
+    {
+        different |= Told.Work;
+        if (atWork is not null || isStartingOver) return;
+        while (waiting.TryDequeue(out var id))
+        {
+            if (document.Find(id) is not { } step) continue;
+            atWork = id;
+            works[id].AnswerIsFromBefore = true;
+            works[id].StoppedBecause = "";
+            Become(id, StepState.Working);
+            var code = step.Source;
+            Watch(room.RunAsync(new RunStep(id, code), end => Ended(end, code)));
+            return;
+        }
+    }
+
+    private void Ended(StepEnded end, string code)
+    {
+        atWork = null;
+        planDone++;
+        if (works.TryGetValue(end.StepId, out var work) && document.Find(end.StepId) is { } step)
+        {
+            ForgetAnswerFromBefore(end.StepId, work);
+            work.Seconds = end.Took.TotalSeconds;
+            work.CodeInSession = end is StepRan ? code : null;
+            work.StoppedBecause = (end as StepStopped)?.Words ?? "";
+            if (end is StepRan ran) document.SetRunNumber(end.StepId, ran.RunNumber);
+            // Edited while it worked: what it answered belongs to the text before.
+            Become(end.StepId, end switch
+            {
+                StepRan => step.Source == code ? StepState.Done : StepState.Old,
+                StepStopped => StepState.Stopped,
+                _ => StepState.Failed,
+            });
+        }
+        if (end is not StepRan) ForgetWaiting();
+        Next();
+    }
+
+    private void StopWork()
+    {
+        ForgetWaiting();
+        if (atWork is not null) Watch(room.StopAsync(outcome =>
+        {
+            if (outcome == StopOutcome.Replaced) ForgetValues();
+        }));
+    }
+
+    /// <summary>Starts the session afresh, then goes on.</summary>
+    private void StartOver(Action then)
+    {
+        ForgetWaiting();
+        isStartingOver = true;
+        ForgetValues();
+        Watch(room.RestartAsync(() =>
+        {
+            isStartingOver = false;
+            atWork = null;
+            then();
+            Next();
+        }));
+    }
+
+    private void Hear(SessionEvent told)
+    {
+        switch (told)
+        {
+            case OutputAdded added when works.TryGetValue(added.StepId, out var work) && document.Find(added.StepId) is not null:
+                ForgetAnswerFromBefore(added.StepId, work);
+                document.AddOutput(added.StepId, added.Output);
+                changedSteps.Add(added.StepId);
+                break;
+            case StateChanged changed:
+                Say(Words(changed.State));
+                break;
+            case SessionEnded { Reason: not EndReason.Closed } ended:
+                ForgetValues();
+                notices.Add(ended.Words);
+                break;
+        }
+    }
+
+    /// <summary>The session holds no values any more; the answers stay, as answers from before.</summary>
+    private void ForgetValues()
+    {
+        foreach (var (id, work) in works)
+        {
+            work.CodeInSession = null;
+            if (work.State == StepState.Done) Become(id, StepState.Kept);
+        }
+    }
+
+    private void ForgetWaiting()
+    {
+        while (waiting.TryDequeue(out var id)) Become(id, works[id].Before);
+        different |= Told.Work;
+    }
+
+    private void ForgetAnswerFromBefore(string id, StepWork work)
+    {
+        if (!work.AnswerIsFromBefore) return;
+        work.AnswerIsFromBefore = false;
+        document.ClearOutputs(id);
+        changedSteps.Add(id);
+    }
+
+    private void Become(string id, StepState state)
+    {
+        works[id].State = state;
+        changedSteps.Add(id);
+    }
+
+    private void Say(string words)
+    {
+        session = new SessionView(words);
+        different |= Told.Session;
+    }
+
+    private static string Words(SessionState state) => state switch
+    {
+        SessionState.Starting => "The session is starting.",
+        SessionState.Ready => "The session is ready.",
+        SessionState.Working => "The session is working a step out.",
+        SessionState.Stopping => "The session is stopping.",
+        _ => "The session has ended; working a step out starts a fresh one.",
+    };
+
+    private void Watch(Task beside) => _ = WatchAsync(beside);
+
+    /// <summary>Work that goes on beside the loop: a fault in it is told, not lost.</summary>
+    private async Task WatchAsync(Task beside)
+    {
+        try { await beside; }
+        catch (Exception failure)
+        {
+            LocalLog.Current.Write(failure);
+            Post(() =>
+            {
+                isStartingOver = false;
+                notices.Add($"The session did not answer: {failure.Message}");
+            });
+        }
+    }
+}

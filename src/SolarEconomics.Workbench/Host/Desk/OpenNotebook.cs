@@ -1,0 +1,133 @@
+using System.Threading.Channels;
+using SolarEconomics.Notebook;
+
+namespace SolarEconomics.Workbench;
+
+/// <summary>One open notebook: its document, its session and the pages that look at it. The host keeps it, so no page and no session can lose it.</summary>
+/// <remarks>All that happens is done one thing at a time, in the order in which it came; after each batch the pages are told what is different.</remarks>
+internal sealed partial class OpenNotebook : IAsyncDisposable
+{
+    private readonly Channel<Action> happenings = System.Threading.Channels.Channel.CreateUnbounded<Action>(new UnboundedChannelOptions { SingleReader = true });
+    private readonly List<PageLine> pages = [];
+    private readonly Dictionary<string, StepWork> works = new(StringComparer.Ordinal);
+    private readonly HashSet<string> changedSteps = new(StringComparer.Ordinal);
+    private readonly Keeper keeper;
+    private readonly History history;
+    private readonly TimeProvider time;
+    private readonly Task loop;
+    private readonly List<string> notices = [];
+    private NotebookDocument document;
+    private Told different;
+
+    [Flags]
+    private enum Told
+    {
+        Nothing = 0,
+        Everything = 1,
+        Work = 2,
+        Assumptions = 4,
+        Saved = 8,
+        Session = 16,
+    }
+
+    public OpenNotebook(string path, Func<SessionOptions, ISession> open, TimeProvider time)
+    {
+        this.time = time;
+        document = NotebookDocument.Load(path);
+        keeper = new Keeper(path, time);
+        history = new History(time);
+        foreach (var step in document.Steps) works[step.Id] = new StepWork { State = FirstState(step) };
+        room = new SessionRoom(open, new SessionOptions { Folder = Path.GetDirectoryName(path)!, Culture = document.Culture }, told => Post(() => Hear(told)), Post);
+        loop = Task.Run(LoopAsync);
+    }
+
+    /// <summary>A page looks at the notebook from now on.</summary>
+    public void Join(PageLine page) => Post(() =>
+    {
+        pages.Add(page);
+        page.Send(new Opened(View()));
+        room.Warm();
+    });
+
+    public void Leave(PageLine page) => Post(() => pages.Remove(page));
+
+    /// <summary>A page asks for something.</summary>
+    public void Ask(PageCommand command, PageLine page) => Post(() =>
+    {
+        try { Do(command, page); }
+        catch (ArgumentException failure)
+        {
+            // A page that is behind names a step that is gone, or a place outside the notebook.
+            LocalLog.Current.Write(failure);
+            page.Send(new Notice($"{failure.Message.Split('\n')[0]} The page is brought up to date."));
+            page.Send(new Opened(View()));
+        }
+    });
+
+    /// <summary>Ends when everything that came before is done and told. For tests.</summary>
+    public Task SettledAsync()
+    {
+        var done = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        Post(() => Post(() => done.SetResult()));
+        return done.Task;
+    }
+
+    private void Post(Action happening) => happenings.Writer.TryWrite(happening);
+
+    private async Task LoopAsync()
+    {
+        while (await happenings.Reader.WaitToReadAsync())
+        {
+            while (happenings.Reader.TryRead(out var happening)) Guarded(happening);
+            Tell();
+            SaveInAMoment();
+            // Output that comes in a flood is told in batches.
+            await Task.Delay(15);
+        }
+    }
+
+    /// <summary>A fault of ours must not end the loop, as the notebook would be lost with it: it is logged and told.</summary>
+    private void Guarded(Action happening)
+    {
+        try { happening(); }
+        catch (Exception failure) when (failure is not OutOfMemoryException)
+        {
+            LocalLog.Current.Write(failure);
+            notices.Add($"Something went wrong in this program: {failure.Message} Your notebook is kept.");
+            different |= Told.Everything;
+        }
+    }
+
+    private void Tell()
+    {
+        var events = new List<PageEvent>();
+        if (different.HasFlag(Told.Everything)) events.Add(new Opened(View()));
+        else
+        {
+            events.AddRange(changedSteps.Select(document.Find).OfType<NotebookStep>().Select(step => new StepChanged(View(step))));
+            if (different.HasFlag(Told.Assumptions)) events.Add(new AssumptionsChanged(AssumptionViews()));
+            if (different.HasFlag(Told.Work)) events.Add(new WorkChanged(Work()));
+            if (different.HasFlag(Told.Saved)) events.Add(new Saved(saved));
+            if (different.HasFlag(Told.Session)) events.Add(new SessionChanged(session));
+        }
+        events.AddRange(notices.Select(words => new Notice(words)));
+        notices.Clear();
+        changedSteps.Clear();
+        different = Told.Nothing;
+        if (pages.Count == 0) return;
+        foreach (var written in events.Select(PageLine.Written)) pages.ForEach(page => page.Send(written));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Post(() =>
+        {
+            SaveNow();
+            Tell();
+            pages.ForEach(page => page.Close());
+        });
+        happenings.Writer.Complete();
+        await loop;
+        await room.DisposeAsync();
+    }
+}

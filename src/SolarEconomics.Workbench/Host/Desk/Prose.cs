@@ -1,0 +1,18 @@
+using Markdig;
+using Markdig.Syntax;
+
+namespace SolarEconomics.Workbench;
+
+/// <summary>Text steps: Markdown to HTML, with tables and formulas; HTML inside the Markdown is shown as the text it is.</summary>
+internal static class Prose
+{
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().DisableHtml().UsePipeTables().UseMathematics().UseFootnotes().Build();
+
+    /// <summary>The HTML without the first heading, which the page shows as the question.</summary>
+    public static string WithoutHeading(string markdown)
+    {
+        var document = Markdown.Parse(markdown, Pipeline);
+        if (document.OfType<HeadingBlock>().FirstOrDefault() is { } heading) document.Remove(heading);
+        return document.ToHtml(Pipeline);
+    }
+}

@@ -1,0 +1,60 @@
+using SolarEconomics.Notebook;
+
+namespace SolarEconomics.Workbench;
+
+/// <summary>The session of one open notebook: opened when a page looks, and never in the way of the notebook's own loop.</summary>
+/// <param name="open">Opens a session; it is there at once and warms up by itself.</param>
+/// <param name="options">Folder and culture of the notebook.</param>
+/// <param name="hear">Called for all that happens in the session.</param>
+/// <param name="post">Puts something into the notebook's loop.</param>
+internal sealed class SessionRoom(Func<SessionOptions, ISession> open, SessionOptions options, Action<SessionEvent> hear, Action<Action> post) : IAsyncDisposable
+{
+    private ISession? session;
+    private IDisposable? listening;
+
+    /// <summary>Opens the session, so that the first step need not wait for it.</summary>
+    public void Warm() => Opened();
+
+    /// <summary>Works one step out and hands over how it ended.</summary>
+    public async Task RunAsync(RunStep step, Action<StepEnded> ended)
+    {
+        var end = await Opened().RunAsync(step);
+        post(() => ended(end));
+    }
+
+    /// <summary>Stops what is at work; the outcome is handed over.</summary>
+    public async Task StopAsync(Action<StopOutcome> stopped)
+    {
+        var outcome = await Opened().StopAsync();
+        post(() => stopped(outcome));
+    }
+
+    /// <summary>Forgets every value.</summary>
+    public async Task RestartAsync(Action ready)
+    {
+        await Opened().RestartAsync();
+        post(ready);
+    }
+
+    /// <summary>Ways to go on typing.</summary>
+    public async Task CompleteAsync(string code, int position, Action<IReadOnlyList<Completion>> offer)
+    {
+        var items = await Opened().CompleteAsync(code, position);
+        post(() => offer(items));
+    }
+
+    private ISession Opened()
+    {
+        if (session is not null) return session;
+        session = open(options);
+        listening = session.Listen(hear);
+        hear(new StateChanged(session.State));
+        return session;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        listening?.Dispose();
+        if (session is not null) await session.DisposeAsync();
+    }
+}

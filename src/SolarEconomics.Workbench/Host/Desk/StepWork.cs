@@ -1,0 +1,21 @@
+namespace SolarEconomics.Workbench;
+
+/// <summary>What the desk knows of a step beside its document: its state, and whether this session holds its values.</summary>
+internal sealed class StepWork
+{
+    public StepState State { get; set; }
+
+    public double? Seconds { get; set; }
+
+    /// <summary>The code whose values this session holds; null when it holds none.</summary>
+    public string? CodeInSession { get; set; }
+
+    /// <summary>The state to return to when it is taken out of the waiting ones.</summary>
+    public StepState Before { get; set; }
+
+    /// <summary>Why it was stopped, in words; empty when it was not.</summary>
+    public string StoppedBecause { get; set; } = "";
+
+    /// <summary>Whether the answer shown belongs to the run before and goes at the next output.</summary>
+    public bool AnswerIsFromBefore { get; set; }
+}

@@ -1,0 +1,33 @@
+using System.Text.Json.Nodes;
+using System.Text.Json.Serialization;
+
+namespace SolarEconomics.Workbench;
+
+/// <summary>One thing that a step answered, in the kind that the page draws.</summary>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
+[JsonDerivedType(typeof(FindingAnswer), "finding")]
+[JsonDerivedType(typeof(ChartAnswer), "chart")]
+[JsonDerivedType(typeof(HtmlAnswer), "html")]
+[JsonDerivedType(typeof(PictureAnswer), "picture")]
+[JsonDerivedType(typeof(TextAnswer), "text")]
+[JsonDerivedType(typeof(ProblemAnswer), "problem")]
+internal abstract record Answer;
+
+/// <summary>A finding: its figure large, then its words.</summary>
+internal sealed record FindingAnswer(
+    string Figure, string Words, IReadOnlyList<string> Cautions, IReadOnlyList<string> Notes, IReadOnlyList<FindingTable> Tables) : Answer;
+
+/// <summary>A chart as data, with what it says and the numbers behind it.</summary>
+internal sealed record ChartAnswer(JsonNode Figure, string Name, string Alt, FindingAnswer? Finding) : Answer;
+
+/// <summary>HTML that is not ours; it is shown in a frame that reaches nothing.</summary>
+internal sealed record HtmlAnswer(string Html) : Answer;
+
+/// <summary>A picture as a data address.</summary>
+internal sealed record PictureAnswer(string Address, string Words) : Answer;
+
+/// <summary>Plain text: printed, or a value's own words.</summary>
+internal sealed record TextAnswer(string Text, bool IsComplaint = false) : Answer;
+
+/// <summary>What went wrong: the message, then where, with the kind of error.</summary>
+internal sealed record ProblemAnswer(string What, string Detail, string Code) : Answer;

@@ -1,0 +1,21 @@
+namespace SolarEconomics.Workbench;
+
+/// <summary>A notebook as the page shows it.</summary>
+/// <param name="Question">The question that it answers.</param>
+/// <param name="Place">Its file's name.</param>
+internal sealed record NotebookView(
+    string Question, string Place, IReadOnlyList<StepView> Steps, IReadOnlyList<AssumptionView> Assumptions,
+    WorkView Work, SessionView Session, string Saved);
+
+/// <summary>How far working is: the place of the step at work among those asked for; and whether a change can be taken back or made again.</summary>
+internal sealed record WorkView(bool Busy, int Position, int Count, bool CanUndo, bool CanRedo);
+
+/// <summary>The session in words.</summary>
+/// <param name="Words">What it does.</param>
+internal sealed record SessionView(string Words);
+
+/// <summary>One way to go on typing.</summary>
+internal sealed record CompletionView(string Label, string Detail);
+
+/// <summary>A declared assumption with its unit as people write it, its range and the slider's step.</summary>
+internal sealed record AssumptionView(string Name, string Label, double Value, string Unit, double From, double To, double Step);

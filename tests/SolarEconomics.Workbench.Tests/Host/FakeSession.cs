@@ -1,0 +1,72 @@
+using System.Text.Json.Nodes;
+using SolarEconomics.Notebook;
+
+namespace SolarEconomics.Workbench.Tests;
+
+/// <summary>A session that needs no compiler: it answers with the code it was given, fails on <c>fail</c>, hangs on <c>hang</c>, and on <c>die</c> its process is gone and replaced.</summary>
+internal sealed class FakeSession : ISession
+{
+    private readonly List<Action<SessionEvent>> listeners = [];
+    private TaskCompletionSource? hanging;
+
+    public List<string> Ran { get; } = [];
+
+    public int Restarts { get; private set; }
+
+    public SessionState State => SessionState.Ready;
+
+    public IDisposable Listen(Action<SessionEvent> hear)
+    {
+        listeners.Add(hear);
+        return new Hearing(() => listeners.Remove(hear));
+    }
+
+    public async Task<StepEnded> RunAsync(RunStep step, CancellationToken cancel = default)
+    {
+        Ran.Add(step.StepId);
+        if (step.Code.Contains("hang", StringComparison.Ordinal))
+        {
+            hanging = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+            await hanging.Task;
+            return new StepStopped(step.StepId, "Stopped by you.", TimeSpan.Zero);
+        }
+        if (step.Code.Contains("die", StringComparison.Ordinal))
+        {
+            Tell(new SessionEnded(EndReason.Killed, "The session's process was ended from outside; your notebook is whole."));
+            return new StepStopped(step.StepId, "The session ended.", TimeSpan.Zero);
+        }
+        if (step.Code.Contains("fail", StringComparison.Ordinal))
+        {
+            Tell(new OutputAdded(step.StepId, new JsonObject { ["output_type"] = "error", ["ename"] = "CS0103", ["evalue"] = "No such name.", ["traceback"] = new JsonArray("CS0103: No such name.", "this step, line 1") }));
+            return new StepFailed(step.StepId, new StepError("CS0103", "No such name.", ["this step, line 1"]), TimeSpan.Zero);
+        }
+        Tell(new OutputAdded(step.StepId, new JsonObject { ["output_type"] = "execute_result", ["data"] = new JsonObject { ["text/plain"] = step.Code }, ["metadata"] = new JsonObject(), ["execution_count"] = Ran.Count }));
+        return new StepRan(step.StepId, Ran.Count, TimeSpan.FromMilliseconds(20));
+    }
+
+    public Task<StopOutcome> StopAsync()
+    {
+        hanging?.TrySetResult();
+        return Task.FromResult(hanging is null ? StopOutcome.NothingToStop : StopOutcome.Stopped);
+    }
+
+    public Task RestartAsync()
+    {
+        Restarts++;
+        return Task.CompletedTask;
+    }
+
+    public Task<IReadOnlyList<Completion>> CompleteAsync(string code, int position, CancellationToken cancel = default) =>
+        Task.FromResult<IReadOnlyList<Completion>>([new Completion("Payback", "Property")]);
+
+    public void AnswerInput(string inputId, string text) { }
+
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+
+    private void Tell(SessionEvent told) => listeners.ForEach(hear => hear(told));
+
+    private sealed class Hearing(Action end) : IDisposable
+    {
+        public void Dispose() => end();
+    }
+}
