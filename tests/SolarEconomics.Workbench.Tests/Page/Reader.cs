@@ -1,0 +1,86 @@
+using Microsoft.Playwright;
+
+namespace SolarEconomics.Workbench.Tests;
+
+/// <summary>A reader at the page: the program, a browser, and the few things a person does and sees. Notes every request and every error of the page.</summary>
+internal sealed class Reader : IAsyncDisposable
+{
+    private const float Patience = 120_000;
+    private readonly IPlaywright playwright;
+    private readonly IBrowser browser;
+    private readonly RunningProgram program;
+
+    private Reader(IPlaywright playwright, IBrowser browser, RunningProgram program, IPage page) =>
+        (this.playwright, this.browser, this.program, Page) = (playwright, browser, program, page);
+
+    public IPage Page { get; }
+
+    public List<string> Requests { get; } = [];
+
+    public List<string> Errors { get; } = [];
+
+    public static async Task<Reader> OpenAsync(string notebook, ColorScheme look = ColorScheme.Light)
+    {
+        var program = await RunningProgram.OpenAsync(notebook);
+        var playwright = await Playwright.CreateAsync();
+        var browser = await Chromium.StartAsync(playwright);
+        var page = await browser.NewPageAsync(new BrowserNewPageOptions { ColorScheme = look, ViewportSize = new ViewportSize { Width = 1500, Height = 1000 } });
+        var reader = new Reader(playwright, browser, program, page);
+        page.SetDefaultTimeout(Patience);
+        page.Request += (_, request) => reader.Requests.Add(request.Url);
+        page.PageError += (_, error) => reader.Errors.Add(error);
+        page.Console += (_, line) => { if (line.Type == "error") reader.Errors.Add(line.Text); };
+        await page.GotoAsync(program.Address);
+        await page.Locator("#work").WaitForAsync();
+        await page.Locator("#outline li").First.WaitForAsync();
+        return reader;
+    }
+
+    public int ProgramId => program.Id;
+
+    /// <summary>The large figure of a question's answer.</summary>
+    public async Task<string> FigureUnder(string question) =>
+        await Card(question).Locator(".finding b").First.InnerTextAsync();
+
+    public ILocator Card(string question) => Page.Locator("section", new PageLocatorOptions { Has = Page.GetByRole(AriaRole.Heading, new PageGetByRoleOptions { Name = question, Level = 2 }) });
+
+    /// <summary>The words that the list of questions says of each question's state.</summary>
+    public Task<IReadOnlyList<string>> States() => Page.Locator("#outline li i").AllInnerTextsAsync();
+
+    public async Task WorkOutAsync()
+    {
+        await Page.Locator("#work").ClickAsync();
+        await Page.Locator("#work", new PageLocatorOptions { HasTextString = "Stop" }).WaitForAsync();
+        await UntilWorkedOutAsync();
+    }
+
+    public Task UntilWorkedOutAsync() => Page.Locator("#work", new PageLocatorOptions { HasTextString = "Work out" }).WaitForAsync();
+
+    /// <summary>Types a value into the field of an assumption and leaves the field.</summary>
+    public async Task AssumeAsync(string label, string value)
+    {
+        var field = Page.GetByLabel(label, new PageGetByLabelOptions { Exact = true }).First;
+        await field.FillAsync(value);
+        await field.PressAsync("Enter");
+        await field.PressAsync("Tab");
+    }
+
+    /// <summary>Scrolls to every chart, waits until all are drawn, and says how many there are.</summary>
+    public async Task<int> ChartsDrawnAsync()
+    {
+        var stages = Page.Locator(".stage");
+        for (var at = 0; at < await stages.CountAsync(); at++)
+        {
+            await stages.Nth(at).ScrollIntoViewIfNeededAsync();
+            await Page.WaitForFunctionAsync("at => document.querySelectorAll('.stage')[at].querySelector('img')?.naturalWidth > 300", at);
+        }
+        return await stages.CountAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await browser.DisposeAsync();
+        playwright.Dispose();
+        await program.DisposeAsync();
+    }
+}

@@ -1,0 +1,36 @@
+using System.Diagnostics;
+
+namespace SolarEconomics.Workbench.Tests;
+
+/// <summary>The program as a reader starts it: a process of its own, which prints one address.</summary>
+internal sealed class RunningProgram : IAsyncDisposable
+{
+    private readonly Process process;
+
+    private RunningProgram(Process process, string address) => (this.process, Address) = (process, address);
+
+    public static string Dll { get; } = Path.Combine(AppContext.BaseDirectory, "SolarEconomics.Workbench.dll");
+
+    /// <summary>The address with its one-time token.</summary>
+    public string Address { get; }
+
+    public int Id => process.Id;
+
+    public static async Task<RunningProgram> OpenAsync(string notebook)
+    {
+        var process = Process.Start(new ProcessStartInfo("dotnet", [Dll, "open", notebook, "--no-browser"])
+        {
+            WorkingDirectory = Path.GetDirectoryName(notebook)!, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false,
+        })!;
+        var said = process.StandardError.ReadToEndAsync();
+        var address = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(60));
+        return address is not null ? new RunningProgram(process, address) : throw new InvalidOperationException($"The program printed no address: {await said}");
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (!process.HasExited) process.Kill(entireProcessTree: true);
+        await process.WaitForExitAsync();
+        process.Dispose();
+    }
+}
