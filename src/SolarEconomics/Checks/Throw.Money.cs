@@ -16,6 +16,44 @@ internal static partial class Throw
             : $"Found a rate of {number}, expected a fraction above -1: 5 % a year is written 0.05, and nothing loses more than all.");
     }
 
+    internal static ArgumentOutOfRangeException PeriodRateAskedBack(double rate) =>
+        new(nameof(rate), rate, string.Create(CultureInfo.InvariantCulture,
+            $"Found a rate of {rate} per period, expected a fraction above -1 and below 1: 6 % a year paid monthly is written 0.06/12, not 6 or 0.5."));
+
+    internal static ArgumentOutOfRangeException BadLife(int years, string name) =>
+        new(name, years, string.Create(CultureInfo.InvariantCulture, $"Found a life of {years} years, expected a whole number from 1 to 1,000."));
+
+    internal static ArgumentOutOfRangeException EndlessGrowth(double rate, double growth) =>
+        new(nameof(growth), growth, string.Create(CultureInfo.InvariantCulture,
+            $"Found growth of {growth * 100:0.##} % a year and a rate of {rate * 100:0.##} %, expected growth below the rate: the sum of all years has no end. Give a number of years."));
+
+    internal static ArgumentException NoMirr(double paid, double received, int years) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"No modified rate of return: {paid:#,0.##} is paid and {received:#,0.##} received over {years} years, expected both above 0 and at least one year. Check the signs."));
+
+    internal static ArgumentException NeverRepaid(double rate, double payment, double presentValue, double futureValue) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Payments of {payment:#,0.##} never take {presentValue:#,0.##} to {futureValue:#,0.##}: each period's interest is {rate * presentValue:#,0.##}. ") +
+            "Expected a payment above the interest, with the opposite sign of what is received.");
+
+    internal static ArgumentException PaysBackTooLittle(double advance, double paid) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found payments that sum to {paid:#,0.##} for an advance of {advance:#,0.##}, expected at least the advance and no payment below 0."));
+
+    internal static ArgumentOutOfRangeException NoEnergy() =>
+        new("energyKwh", 0.0, "Found no energy in any year, expected some kWh: a cost per kWh needs one.");
+
+    internal static ArgumentException NotWholeFlows(int values, int perFlow) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {values} values and {perFlow} a flow, expected a whole number of flows of 1 value or more."));
+
+    internal static ArgumentException LoanLongerThanHorizon(int loanYears, int horizonYears) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found a loan of {loanYears} years in a horizon of {horizonYears}, expected the horizon to cover it: debt after its end would be left out. Lengthen the horizon."));
+
+    internal static ArgumentException LongerThanStudy(string part, int lastYear, int years) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found {part} up to year {lastYear} in a study of {years} years, expected no amount after its end. Lengthen the study, or end the part with a residual value."));
+
     internal static BasisMismatchException AlreadyReal(Rate rate) =>
         new($"Found {rate}, expected a nominal rate: inflation was taken out already.");
 

@@ -1,4 +1,5 @@
 using CsvHelper;
+using NodaTime;
 using NodaTime.Text;
 
 namespace SolarEconomics;
@@ -7,11 +8,13 @@ namespace SolarEconomics;
 internal sealed class LedgerReader
 {
     private static readonly string[] Needed = ["date", "kind", "amount", "currency"];
-    private static readonly string[] Optional = ["device", "description", "own hours"];
+    private static readonly string[] Optional = ["device", "description", "own hours", "every", "until"];
 
     private readonly List<LedgerEntry> _entries = [];
     private readonly List<Problem> _lost = [];
     private readonly List<Problem> _notes = [];
+
+    private LocalDate _lastDate = LocalDate.MinIsoValue;
 
     internal IReadOnlyList<LedgerEntry> Entries => _entries;
 
@@ -47,6 +50,7 @@ internal sealed class LedgerReader
         };
         using var csv = CsvReader.Create(text, options, leaveOpen: true);
         var before = _entries.Count;
+        _lastDate = LocalDate.MinIsoValue;
         try
         {
             if (!csv.Read()) throw Throw.LedgerEmpty(name);
@@ -82,21 +86,25 @@ internal sealed class LedgerReader
         var amount = row.Amount(_lost);
         var currency = row.Currency(_lost);
         var hours = row.OwnHours(_lost);
+        var days = _lost.Count > lostBefore ? [] : row.Days(date, _lost);
         if (_lost.Count > lostBefore) return;
 
-        var entry = new LedgerEntry(date, kind, Money.Nominal(amount, currency))
-        {
-            Device = row.Text("device"),
-            Description = row.Text("description"),
-            OwnHours = hours,
-            File = row.File,
-            Line = row.Line,
-        };
-        if (_entries.Count > 0 && string.Equals(_entries[^1].File, row.File, StringComparison.Ordinal) && date < _entries[^1].Date)
+        if (date < _lastDate)
         {
             _notes.Add(row.Problem("date", $"{LocalDatePattern.Iso.Format(date)} below a later day",
                 "entries in date order; it was put in its place", Severity.Note));
         }
-        _entries.Add(entry);
+        _lastDate = LocalDate.Max(_lastDate, date);
+        foreach (var day in days)
+        {
+            _entries.Add(new LedgerEntry(day, kind, Money.Nominal(amount, currency))
+            {
+                Device = row.Text("device"),
+                Description = row.Text("description"),
+                OwnHours = hours,
+                File = row.File,
+                Line = row.Line,
+            });
+        }
     }
 }

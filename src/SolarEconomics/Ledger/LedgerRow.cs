@@ -80,6 +80,29 @@ internal sealed class LedgerRow(CsvReader csv, string file, string[] header)
         return 0;
     }
 
+    /// <summary>The days of an entry that repeats: from its date in steps of <c>every</c>, before <c>until</c>; else its date alone.</summary>
+    internal IReadOnlyList<LocalDate> Days(LocalDate first, List<Problem> lost)
+    {
+        var (every, until) = (Raw("every"), Raw("until"));
+        if (every.Length == 0 && until.Length == 0) return [first];
+        var months = every.ToLowerInvariant() switch { "month" => 1, "quarter" => 3, "year" => 12, _ => 0 };
+        if (months == 0)
+        {
+            lost.Add(Problem("every", Quoted(every), "month, quarter or year beside a day in \"until\"", Severity.Lost));
+            return [];
+        }
+        var end = LocalDatePattern.Iso.Parse(until);
+        if (!end.Success || end.Value <= first || end.Value > first.PlusYears(100))
+        {
+            lost.Add(Problem("until", Quoted(until), "the first day that no longer counts, after the date and within 100 years, such as 2034-03-31", Severity.Lost));
+            return [];
+        }
+        var days = new List<LocalDate>();
+        // Counted from the first day each time: the 31st stays the 31st after a short month.
+        for (var step = 0; first.PlusMonths(step * months) is var day && day < end.Value; step++) days.Add(day);
+        return days;
+    }
+
     internal string? Text(string column) => Raw(column) is { Length: > 0 } text ? text : null;
 
     internal Problem Problem(string column, string found, string expected, Severity severity) =>

@@ -82,6 +82,10 @@ public readonly record struct Rate
     internal static double Asked(double perYear) =>
         perYear is > -1 and < 1 ? perYear : throw Throw.RateAskedBack(perYear);
 
+    /// <summary>The same guard for a rate per month or another period of a loan.</summary>
+    internal static double AskedPerPeriod(double perPeriod) =>
+        perPeriod is > -1 and < 1 ? perPeriod : throw Throw.PeriodRateAskedBack(perPeriod);
+
     private static double Unbounded(double perYear) =>
         perYear > -1 && double.IsFinite(perYear) ? perYear : throw Throw.RateAskedBack(perYear);
 }

@@ -45,25 +45,21 @@ internal static partial class RateSolver
         return changes == 1;
     }
 
-    /// <summary>The factor at which all that is received, moved to its mean time, pays for all that is paid, moved to its mean time.</summary>
+    /// <summary>A first guess: all that is paid and all that is received, each at its mean time, grow into each other at about this rate.</summary>
+    /// <remarks>ln(received/paid) is taken as 2(received - paid)/(received + paid): near enough to start from, and no power or logarithm.</remarks>
     private static double StartingFactor(ReadOnlySpan<double> flow)
     {
         double paid = 0, received = 0, paidYears = 0, receivedYears = 0;
         for (var year = 0; year < flow.Length; year++)
         {
-            var amount = flow[year];
-            if (amount < 0)
-            {
-                paid -= amount;
-                paidYears -= amount * year;
-            }
-            else
-            {
-                received += amount;
-                receivedYears += amount * year;
-            }
+            var (plus, minus) = (Math.Max(flow[year], 0), Math.Max(-flow[year], 0));
+            received += plus;
+            paid += minus;
+            receivedYears += plus * year;
+            paidYears += minus * year;
         }
         var years = receivedYears / received - paidYears / paid;
-        return Math.Pow(paid / received, 1 / years);
+        var growth = 2 * (received - paid) / ((received + paid) * years);
+        return growth < 0 ? 1 - growth : 1 / (1 + growth);
     }
 }

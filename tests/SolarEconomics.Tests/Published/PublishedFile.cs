@@ -15,7 +15,7 @@ internal static class PublishedFile
             foreach (var f in lines.Skip(1))
             {
                 if (f.Length != Columns.Length) throw new FormatException($"{file}, {f[0]}: found {f.Length} fields, expected {Columns.Length}.");
-                if (f[5].Length == 0 || f[6] is not ("R" or "R2" or "M")) throw new FormatException($"{file}, {f[0]}: expected a source and a mark R, R2 or M.");
+                if (f[5].Length == 0 || f[6] is not ("R" or "R2" or "M" or "P")) throw new FormatException($"{file}, {f[0]}: expected a source and a mark R, R2, M or P.");
                 rows.Add(f[0], new PublishedRow(f[0], f[1], f[2], f[3], new PublishedTolerance(f[4]).Checked(), f[5], f[6], f[7]));
             }
         }

@@ -12,7 +12,12 @@ public sealed record PublishedRow(
 
     public int Whole(string name) => int.Parse(Text(name), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
 
-    public double[] Numbers(string name) => [.. Words(name).Select(word => ToNumber(word, name))];
+    /// <summary>A list of numbers; <c>24*230</c> stands for 24 times 230.</summary>
+    public double[] Numbers(string name) => [.. Words(name).SelectMany(word => word.Split('*') switch
+    {
+        [var times, var number] => Enumerable.Repeat(ToNumber(number, name), int.Parse(times, CultureInfo.InvariantCulture)),
+        _ => [ToNumber(word, name)],
+    })];
 
     public LocalDate[] Dates(string name) => [.. Words(name).Select(word => LocalDatePattern.Iso.Parse(word).Value)];
 

@@ -1,0 +1,32 @@
+using System.Globalization;
+
+namespace SolarEconomics;
+
+/// <summary>A levelised cost of energy (LCOE) with what it counts, so that it is not compared with something else.</summary>
+/// <param name="PerKwh">Cost per kWh; its basis says nominal or real.</param>
+/// <param name="DiscountRate">Rate used for money and kWh.</param>
+/// <param name="Energy">Which kWh are counted.</param>
+/// <param name="PresentCost">Present value of the costs.</param>
+/// <param name="DiscountedKwh">Discounted energy. Unit: kWh.</param>
+/// <param name="Years">Last year counted.</param>
+public sealed record LevelisedCost(
+    Money PerKwh, Rate DiscountRate, EnergyCounted Energy, Money PresentCost, double DiscountedKwh, int Years) : IFinding
+{
+    /// <inheritdoc/>
+    public Finding Say(CultureInfo culture)
+    {
+        var kwh = Energy == EnergyCounted.GeneratedAc ? "generated AC kWh" : "delivered kWh";
+        return new Finding(
+            PerKwh.Amount.ToString("0.0000", culture) + " " + PerKwh.Currency + "/kWh",
+            $"is the {(PerKwh.Basis.IsNominal ? "nominal" : "real")} levelised cost per {kwh} over {Years.ToString(culture)} years: " +
+            $"{PresentCost.Amount.ToString("#,0", culture)} {PresentCost.Currency} of costs over {DiscountedKwh.ToString("#,0", culture)} kWh, both discounted.")
+        {
+            Notes =
+            [
+                $"Discount rate: {DiscountRate}.",
+                "Costs are those in the flow, with its replacements and residual value; loan flows are not part of it unless they were put in.",
+                "It is not a tariff: compare it only with a price path discounted the same way.",
+            ],
+        };
+    }
+}
