@@ -2,6 +2,7 @@ using CsCheck;
 
 namespace SolarEconomics.Tests;
 
+/// <summary>Rates of return: by hand, against a naive twin, by properties. Published rows are in PublishedMoneyTests, another program in SecondOpinionTests.</summary>
 public sealed class IrrTests
 {
     [Fact]
@@ -16,6 +17,7 @@ public sealed class IrrTests
         Assert.Equal(0.10, result.Roots[0].PerYear, 10);
         Assert.Equal(0.40, result.Roots[1].PerYear, 10);
         Assert.Equal(2, result.SignChanges);
+        Assert.True(result.Residual < 1e-9);
     }
 
     [Fact]
@@ -24,6 +26,15 @@ public sealed class IrrTests
         // By hand: -(12 v - 10)² is -100 + 240 v - 144 v²: the value is 0 at 20 % and negative on both sides.
         Assert.True(TimeValue.TryIrr([-100, 240, -144], out var result));
         Assert.Equal(0.20, Assert.Single(result.Roots).PerYear, 7);
+    }
+
+    [Fact]
+    public void Two_rates_a_hundredth_of_a_per_cent_apart_are_both_found()
+    {
+        // A grid of whole per cents would see no sign change between 20.00 and 20.01 %.
+        double[] flow = [-100, 100 * (1.2 + 1.2001), -100 * 1.2 * 1.2001];
+        TimeValue.TryIrr(flow, out var result);
+        Assert.Equal([0.2, 0.2001], result.Roots.Select(r => Math.Round(r.PerYear, 7)));
     }
 
     [Fact]
@@ -36,18 +47,84 @@ public sealed class IrrTests
         Assert.Empty(none.Roots);
     }
 
+    [Theory]
+    [InlineData(-0.9999, 30)]
+    [InlineData(-0.5, 100)]
+    [InlineData(1e-12, 25)]
+    [InlineData(50, 3)]
+    [InlineData(1e6, 2)]
+    public void Rates_near_minus_100_percent_near_0_and_far_above_100_percent_are_found(double rate, int year)
+    {
+        var flow = new double[year + 1];
+        flow[0] = -1000;
+        flow[year] = 1000 * Math.Pow(1 + rate, year);
+        Assert.True(Math.Abs(TimeValue.Irr(flow) - rate) <= 1e-12 * (1 + Math.Abs(rate)));
+        TimeValue.TryIrr(flow, out var result);
+        Assert.True(Math.Abs(result.Roots[0].PerYear - rate) <= 1e-12 * (1 + Math.Abs(rate)));
+    }
+
     [Fact]
     public void Every_root_that_a_flow_was_built_from_is_found() =>
-        // Property, against the construction: p(v) = ∏ (1 - (1 + rᵢ) v) has exactly the rates rᵢ. Roots a whole 4 % apart or more.
+        // Against the construction: p(v) = ∏ (1 - (1 + rᵢ) v) has exactly the rates rᵢ. Roots are 4 % apart or more.
         Gen.Int[-20, 40].Array[1, 6].Sample(steps =>
         {
-            var rates = steps.Distinct().Order().Select(s => s * 0.04).Where(r => r > -0.9).ToArray();
+            var rates = steps.Distinct().Order().Select(s => s * 0.04).ToArray();
             double[] flow = [-100];
             foreach (var rate in rates) flow = Times(flow, -(1 + rate));
             TimeValue.TryIrr(flow, out var result);
             Assert.Equal(rates.Length, result.Roots.Count);
             for (var i = 0; i < rates.Length; i++) Assert.Equal(rates[i], result.Roots[i].PerYear, 6);
         });
+
+    [Fact]
+    public void The_rate_zeroes_the_net_present_value() =>
+        Gen.Select(Gen.Double[100, 1e5], Gen.Double[0, 5e3].Array[1, 40]).Sample((cost, savings) =>
+        {
+            double[] flow = [-cost, .. savings];
+            if (!TimeValue.TryIrr(flow, out var result)) return savings.All(s => s == 0);
+            return Math.Abs(TimeValue.Npv(flow, result.Roots[0])) < 1e-6 * cost && Math.Abs(TimeValue.Irr(flow) - result.Roots[0].PerYear) < 1e-10;
+        });
+
+    [Fact]
+    public void Every_sign_change_that_a_fine_grid_sees_is_among_the_roots() =>
+        // Naive twin: the value on a grid of 0.1 % from -50 to 300 %. The grid may miss roots, the solver may not.
+        Gen.Double[-100, 100].Array[2, 12].Sample(flow =>
+        {
+            TimeValue.TryIrr(flow, out var result);
+            var rates = Enumerable.Range(0, 3501).Select(i => -0.5 + i * 0.001).ToArray();
+            var values = Array.ConvertAll(rates, rate => Naive.Npv(flow, rate));
+            for (var i = 1; i < rates.Length; i++)
+            {
+                if (values[i - 1] * values[i] >= 0) continue;
+                var (low, high) = (rates[i - 1], rates[i]);
+                Assert.Contains(result.Roots, root => root.PerYear >= low - 1e-9 && root.PerYear <= high + 1e-9);
+            }
+            Assert.True(result.Roots.Count <= result.SignChanges);
+        });
+
+    [Fact]
+    public void A_failed_search_says_its_numbers()
+    {
+        var none = Assert.Throws<NoSingleRateException>(() => TimeValue.Irr([1600, 210]));
+        Assert.Equal("No rate of return: 0 is paid and 1,810 received (sign changes: 0), expected both a payment and a return. " +
+            "Check that year 0 holds the cost, as a negative amount.", none.Message);
+
+        var several = Assert.Throws<NoSingleRateException>(() => TimeValue.Irr(MoneyFlow.Nominal(Currency.Of("EUR"), -100, 250, -154)));
+        Assert.Equal("Found 2 rates of return (10 %, 40 % a year; sign changes: 2), expected one. " +
+            "None of them ranks this flow: compare net present values at a rate of your own, or use Mirr.", several.Message);
+        Assert.Equal(2, several.Result.Roots.Count);
+
+        var without = Assert.Throws<NoSingleRateException>(() => TimeValue.Irr(MoneyFlow.Nominal(Currency.Of("EUR"), -100, 100, -100)));
+        Assert.Equal("No rate of return above -100 % a year: 200 EUR is paid and 100 EUR received (sign changes: 2), and the net value is 0 at no rate. " +
+            "Compare net present values at a rate of your own.", without.Message);
+    }
+
+    [Fact]
+    public void A_number_that_is_none_is_refused_with_its_place()
+    {
+        var refused = Assert.Throws<ArgumentOutOfRangeException>(() => TimeValue.TryIrr([-100, double.NaN], out _));
+        Assert.StartsWith("Found NaN at place 1 (counted from 0), expected finite numbers.", refused.Message);
+    }
 
     private static double[] Times(double[] flow, double slope)
     {
