@@ -25,9 +25,10 @@ public static class BridgeChart
 
     private static GenericChart Draw(Bridge bridge, BridgeParts parts, ChartFrame frame)
     {
-        var figure = new Figure(frame);
         var (theme, preset, culture) = (frame.Theme, frame.Preset, frame.Culture);
         var bars = BridgeBar.All(bridge, parts, theme, culture);
+        var labels = bars.Select(b => b.LinesFor((int)(preset.WidthPx * 0.9 / bars.Count / (preset.SmallTextPx * 0.56)))).ToList();
+        var figure = new Figure(frame, new Room(Left: 0, Below: 0.9 + 1.3 * labels.Max(l => l.Count)));
         var positions = Enumerable.Range(0, bars.Count).ToArray();
         foreach (var (at, bar) in positions.Zip(bars))
         {
@@ -51,14 +52,12 @@ public static class BridgeChart
         };
         figure.ZeroLine(amounts);
         figure.Axis("yaxis", amounts);
-        var labels = bars.Select(b => b.LinesFor((int)(preset.WidthPx * 0.9 / bars.Count / (preset.SmallTextPx * 0.56)))).ToList();
         figure.Axis("xaxis", new Fields
         {
             ["tickvals"] = positions, ["ticktext"] = labels.Select(l => string.Join("<br>", l)).ToArray(), ["tickangle"] = 0,
             ["range"] = new[] { -0.5, bars.Count - 0.5 }, ["showgrid"] = false, ["fixedrange"] = true,
         });
-        return figure.Finish(new Room(Left: 0.5, Below: 0.9 + 1.3 * labels.Max(l => l.Count)),
-            new Fields { ["barmode"] = "overlay", ["showlegend"] = false, ["hovermode"] = "closest" });
+        return figure.Finish(new Fields { ["barmode"] = "overlay", ["showlegend"] = false, ["hovermode"] = "closest" });
     }
 
     /// <summary>The amount at the bar's outer end.</summary>

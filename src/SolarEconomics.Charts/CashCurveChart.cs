@@ -30,10 +30,10 @@ public static class CashCurveChart
 
     private static GenericChart Draw(CashCurve curve, bool withStraightLine, ChartFrame frame)
     {
-        var figure = new Figure(frame);
+        var figure = new Figure(frame, new Room(Left: 4.2, Below: 1.9));
         var view = new CashView(curve, withStraightLine);
         var (theme, line) = (frame.Theme, frame.Preset.LinePx);
-        if (withStraightLine && view.StraightLine.Count > 1)
+        if (view.StraightLine.Count > 1)
         {
             figure.Add("scatter", Line("straight line", view.StraightLine, theme.Soft, line * 0.6, "dash", frame, "straight line"));
         }
@@ -48,7 +48,7 @@ public static class CashCurveChart
             figure.Add("scatter", Line("projected", view.Projected, theme.Ink, line * 0.8, "solid", frame, "projected"));
         }
 
-        CashMarks.Draw(figure, curve, view);
+        new CashMarks(figure, curve, view).Draw();
         figure.Unit($"Cash position ({Figure.UnitOf(curve.Points[0].Position)})");
         figure.MoneyAxis("yaxis", curve.Points[0].Position.Currency, view.Low, view.High, new Fields { ["nticks"] = 7, ["fixedrange"] = false });
         figure.Axis("xaxis", new Fields
@@ -56,7 +56,7 @@ public static class CashCurveChart
             ["type"] = "date", ["showgrid"] = false, ["tickformat"] = "%Y", ["hoverformat"] = "%-d %b %Y", ["ticklabelmode"] = "instant",
             ["range"] = new[] { Fields.Iso(view.Start), Fields.Iso(view.End) }, ["nticks"] = 8,
         });
-        return figure.Finish(new Room(Left: 4.2, Below: 1.9), new Fields { ["showlegend"] = false, ["hovermode"] = "x unified" });
+        return figure.Finish(new Fields { ["showlegend"] = false, ["hovermode"] = "x unified" });
     }
 
     private static Fields Line(string name, IReadOnlyList<CashPoint> points, string colour, double width, string dash, ChartFrame frame, string origin) => new()

@@ -30,7 +30,8 @@ public static class MonthsChart
 
     private static GenericChart Draw(MonthsView view, bool withImport, ChartFrame frame)
     {
-        var figure = new Figure(frame);
+        var figure = new Figure(frame, new Room(Left: 4.2, Below: 3.2, Above: frame.Preset.IsResponsive ? MonthsKey.Rows : 0));
+        var key = new MonthsKey(figure);
         var (theme, preset, culture) = (frame.Theme, frame.Preset, frame.Culture);
         var months = view.Months.Select(Start).ToArray();
         foreach (var (destination, name, kwh) in view.Series)
@@ -61,8 +62,8 @@ public static class MonthsChart
             MissingStrip.Draw(figure, view, months);
         }
 
-        figure.Unit("Energy (kWh a month)", rowsBelow: 1);
-        var energy = new Fields { ["tickformat"] = ",.0f", ["rangemode"] = "tozero", ["nticks"] = 6, ["domain"] = new[] { hasStrip ? MissingStrip.Share : 0, 1 } };
+        figure.Unit("Energy (kWh a month)", rowsBelow: frame.Preset.IsResponsive ? 1 : 0);
+        var energy = new Fields { ["tickformat"] = ",.0f", ["rangemode"] = "tozero", ["nticks"] = 6, ["domain"] = new[] { hasStrip ? MissingStrip.Share : 0, key.Ceiling } };
         figure.ZeroLine(energy);
         figure.Axis("yaxis", energy);
         figure.Axis("xaxis", new Fields
@@ -71,18 +72,9 @@ public static class MonthsChart
             ["range"] = new[] { months[0], Fields.Iso(view.Months[^1].OnDayOfMonth(1).PlusMonths(1)) }, ["dtick"] = view.Months.Count <= 18 ? "M1" : view.Months.Count <= 48 ? "M3" : "M12",
             ["anchor"] = hasStrip ? "y2" : "y",
         });
-        return figure.Finish(new Room(Left: 4.2, Below: 3.2, Above: 2), new Fields
-        {
-            ["barmode"] = "stack", ["bargap"] = 0.14, ["hovermode"] = "x unified", ["showlegend"] = true, ["legend"] = Legend(figure),
-        });
+        key.Draw([.. view.Series.Select(m => (m.Name, BarMark.Of(m.Destination, theme)))]);
+        return figure.Finish(new Fields(key.Layout()) { ["barmode"] = "stack", ["bargap"] = 0.14, ["hovermode"] = "x unified" });
     }
-
-    /// <summary>One row between unit and plot, in the order of the stack.</summary>
-    private static Fields Legend(Figure figure) => new()
-    {
-        ["orientation"] = "h", ["x"] = 0, ["xanchor"] = "left", ["y"] = 1, ["yanchor"] = "bottom", ["traceorder"] = "normal",
-        ["bgcolor"] = figure.Theme.Card, ["font"] = Figure.Font(figure.Preset.SmallTextPx, figure.Theme.Ink), ["itemclick"] = false, ["itemdoubleclick"] = false,
-    };
 
     private static string Start(YearMonth month) => Fields.Iso(month.OnDayOfMonth(1));
 

@@ -1,81 +1,95 @@
 using NodaTime;
+using Place = SolarEconomics.Charts.LabelPlaces.Place;
 
 namespace SolarEconomics.Charts;
 
 /// <summary>What is marked on a cash curve: payback, or what is still open; the straight line's date; where the records end.</summary>
-internal static class CashMarks
+internal sealed class CashMarks(Figure figure, CashCurve curve, CashView view)
 {
     private const double DaysPerYear = 365.25;
+    private static readonly string[] Sides = ["right below", "left above", "right above", "left below"];
+    private readonly LabelPlaces _places = new(figure, view);
 
-    internal static void Draw(Figure figure, CashCurve curve, CashView view)
+    internal void Draw()
     {
-        var (frame, culture) = (figure.Frame, figure.Frame.Culture);
+        if (curve.Payback.LastingYears is { } years)
+        {
+            PaidBack(years);
+        }
+        else
+        {
+            StillOpen();
+        }
+
         if (view.StraightLine.Count > 1)
         {
-            StraightLine(figure, curve, view);
+            StraightLine();
         }
 
         if (view.LastRecorded is { } last)
         {
-            RecordsEnd(figure, last, view);
-        }
-
-        var payback = curve.Payback;
-        if (payback.LastingYears is { } years)
-        {
-            var date = payback.LastingDate ?? After(view.Start, years);
-            if (payback.FirstYears is { } first && years - first > 0.05)
-            {
-                Dot(figure, "first", After(view.Start, first), 0, frame.Theme.Card, frame.Theme.Ink, $"first above zero after {PeopleNumber.Years(first, culture)}, not for good");
-            }
-
-            Dot(figure, "payback", date, 0, frame.Theme.Ink, frame.Theme.Card, $"paid back after {PeopleNumber.Years(years, culture)}, on {PeopleNumber.Date(date, culture)}");
-            var side = view.ShareOf(date) > 0.6 ? "left above" : "right below";
-            figure.Label($"paid back after {PeopleNumber.Years(years, culture)}", Fields.Iso(date), 0, side, strong: true, "payback");
-        }
-        else
-        {
-            var end = curve.Points[^1];
-            var horizon = $"{PeopleNumber.Number(payback.HorizonYears, 0, culture)} years";
-            var text = end.Position.Amount < 0
-                ? $"not paid back within {horizon}: {PeopleNumber.Money(-end.Position, culture)} still open"
-                : $"above zero, but not for good within {horizon}";
-            Dot(figure, "not paid back", end.Date, Fields.Round(end.Position), frame.Theme.Card, frame.Theme.Ink, text);
-            figure.Label(text, Fields.Iso(end.Date), Fields.Round(end.Position), "left below", strong: true, "payback");
+            RecordsEnd(last);
         }
     }
 
-    private static void StraightLine(Figure figure, CashCurve curve, CashView view)
+    private void PaidBack(double years)
     {
-        var theme = figure.Theme;
+        var (theme, culture) = (figure.Theme, figure.Frame.Culture);
+        var date = curve.Payback.LastingDate ?? After(years);
+        if (curve.Payback.FirstYears is { } first && years - first > 0.05)
+        {
+            Dot("first", After(first), 0, theme.Card, theme.Ink, $"first above zero after {PeopleNumber.Years(first, culture)}, not for good");
+        }
+
+        Dot("payback", date, 0, theme.Ink, theme.Card, $"paid back after {PeopleNumber.Years(years, culture)}, on {PeopleNumber.Date(date, culture)}");
+        _places.Label($"paid back after {PeopleNumber.Years(years, culture)}", strong: true, "payback", Sides.Select(s => new Place(date, 0, s)));
+    }
+
+    private void StillOpen()
+    {
+        var (theme, culture) = (figure.Theme, figure.Frame.Culture);
+        var end = curve.Points[^1];
+        var horizon = $"{PeopleNumber.Number(curve.Payback.HorizonYears, 0, culture)} years";
+        var text = end.Position.Amount < 0
+            ? $"not paid back within {horizon}: {PeopleNumber.Money(-end.Position, culture)} still open"
+            : $"above zero, but not for good within {horizon}";
+        Dot("not paid back", end.Date, Fields.Round(end.Position), theme.Card, theme.Ink, text);
+        var step = (view.High - view.Low) / 25;
+        var at = (double)end.Position.Amount;
+        _places.Label(text, strong: true, "payback", Enumerable.Range(0, 10).SelectMany(i => new[]
+        {
+            new Place(end.Date, at + i * step, "left above"), new Place(end.Date, at - i * step, "left below"),
+        }));
+    }
+
+    private void StraightLine()
+    {
         var text = curve.StraightLinePaybackYears is { } years
             ? $"straight line says {PeopleNumber.Years(years, figure.Frame.Culture)}"
             : "straight line: not paid back";
-        var needed = figure.ShareOfWidth(text);
-        if (curve.StraightLinePaybackYears is { } paid && view.ShareOf(After(view.Start, paid)) is <= 1 and var share)
+        var places = new List<Place>();
+        if (curve.StraightLinePaybackYears is { } paid && After(paid) <= view.End)
         {
-            Dot(figure, "straight line payback", After(view.Start, paid), 0, theme.Soft, theme.Card, text);
-            // Left of a rising line is free: beside the dot, or as much higher as the label needs to stand inside the picture.
-            var date = view.DateAt(Math.Max(share, needed));
-            if (date <= view.StraightLine[^1].Date && view.StraightLineAt(date) < view.Low + 0.85 * (view.High - view.Low))
+            Dot("straight line payback", After(paid), 0, figure.Theme.Soft, figure.Theme.Card, text);
+            places.AddRange(Sides.Reverse().Select(s => new Place(After(paid), 0, s)));
+            places.Insert(0, new Place(After(paid), 0, "left above"));
+        }
+
+        // Along the line, from its upper end: left of a rising line is free, and so is its right where the curve is far below.
+        foreach (var share in Enumerable.Range(1, 18).Select(i => 1 - i * 0.05))
+        {
+            var date = view.DateAt(share);
+            if (view.StraightLineAt(date) is { } amount && amount > view.Low && amount < view.High)
             {
-                figure.Label(text, Fields.Iso(date), Fields.Round(view.StraightLineAt(date)), "left above", strong: false, "straight line");
-                return;
+                places.Add(new Place(date, amount, "left above"));
+                places.Add(new Place(date, amount, "right below"));
             }
         }
 
-        var height = view.Low + 0.9 * (view.High - view.Low);
-        if (view.StraightLineReaches(height) is { } reached)
-        {
-            figure.Label(text, Fields.Iso(reached), Fields.Round(height), view.ShareOf(reached) > 1 - needed ? "left above" : "right below", strong: false, "straight line");
-            return;
-        }
-
-        var end = view.StraightLine[^1];
-        figure.Label(text, Fields.Iso(end.Date), Fields.Round(end.Position), "left above", strong: false, "straight line");
+        _places.Label(text, strong: false, "straight line", places);
     }
 
-    private static void RecordsEnd(Figure figure, CashPoint last, CashView view)
+    private void RecordsEnd(CashPoint last)
     {
         figure.Shape(new Fields
         {
@@ -83,20 +97,28 @@ internal static class CashMarks
             ["y0"] = 0, ["y1"] = 1, ["layer"] = "below",
             ["line"] = new Fields { ["color"] = figure.Theme.Soft, ["width"] = Math.Round(figure.Preset.LinePx * 0.3, 1), ["dash"] = "dot" },
         });
-        var side = view.ShareOf(last.Date) > 0.7 ? "left above" : "right above";
-        figure.Label(side[0] == 'l' ? "records end" : "records end, projected from here", Fields.Iso(last.Date), Fields.Round(view.Low + 0.01 * (view.High - view.Low)), side, strong: false, "records end");
+        var (bottom, top) = (view.Low + 0.01 * (view.High - view.Low), view.High - 0.01 * (view.High - view.Low));
+        _places.Label("records end here", strong: false, "records end",
+        [
+            new Place(last.Date, bottom, "right above"), new Place(last.Date, top, "right below"),
+            new Place(last.Date, bottom, "left above"), new Place(last.Date, top, "left below"),
+        ]);
     }
 
-    private static void Dot(Figure figure, string name, LocalDate date, double y, string fill, string ring, string hover) => figure.Add("scatter", new Fields
+    private void Dot(string name, LocalDate date, double y, string fill, string ring, string hover)
     {
-        ["name"] = name, ["mode"] = "markers", ["x"] = new[] { Fields.Iso(date) }, ["y"] = new[] { y },
-        ["marker"] = new Fields
+        _places.Keep(date, y);
+        figure.Add("scatter", new Fields
         {
-            ["size"] = Math.Round(figure.Preset.LinePx * 4), ["color"] = fill,
-            ["line"] = new Fields { ["color"] = ring, ["width"] = Math.Round(figure.Preset.LinePx * 0.8, 1) },
-        },
-        ["hoverinfo"] = "text", ["hovertext"] = new[] { hover }, ["cliponaxis"] = false,
-    });
+            ["name"] = name, ["mode"] = "markers", ["x"] = new[] { Fields.Iso(date) }, ["y"] = new[] { y },
+            ["marker"] = new Fields
+            {
+                ["size"] = Math.Round(figure.Preset.LinePx * 4), ["color"] = fill,
+                ["line"] = new Fields { ["color"] = ring, ["width"] = Math.Round(figure.Preset.LinePx * 0.8, 1) },
+            },
+            ["hoverinfo"] = "text", ["hovertext"] = new[] { hover }, ["cliponaxis"] = false,
+        });
+    }
 
-    private static LocalDate After(LocalDate start, double years) => start.PlusDays((int)Math.Round(years * DaysPerYear));
+    private LocalDate After(double years) => view.Start.PlusDays((int)Math.Round(years * DaysPerYear));
 }

@@ -5,8 +5,11 @@ namespace SolarEconomics.Charts;
 /// <summary>The part of a cash curve that a picture shows: the honest curve whole, the straight line as far as it stays in view.</summary>
 internal sealed class CashView
 {
+    private readonly IReadOnlyList<CashPoint> _points;
+
     internal CashView(CashCurve curve, bool withStraightLine)
     {
+        _points = curve.Points;
         Start = curve.Points[0].Date;
         End = curve.Points[^1].Date;
         var lastRecorded = curve.Points.ToList().FindLastIndex(p => p.IsRecorded);
@@ -26,7 +29,7 @@ internal sealed class CashView
         var room = Math.Max(high - low, 1) * 0.08;
         Low = low - room;
         High = high + room;
-        StraightLine = Cut(curve.StraightLine, High);
+        StraightLine = withStraightLine ? Cut(curve.StraightLine, High) : [];
     }
 
     internal LocalDate Start { get; }
@@ -50,29 +53,36 @@ internal sealed class CashView
     internal double ShareOf(LocalDate date) =>
         Period.DaysBetween(Start, date) / (double)Math.Max(1, Period.DaysBetween(Start, End));
 
-    /// <summary>The day on which the straight line first reaches a height; <see langword="null"/> where it does not.</summary>
-    internal LocalDate? StraightLineReaches(double amount)
+    /// <summary>Share of the picture's height at an amount, from 0 to 1.</summary>
+    internal double HeightOf(double amount) => (amount - Low) / (High - Low);
+
+    /// <summary>The straight line's amount on a day; <see langword="null"/> outside its span.</summary>
+    internal double? StraightLineAt(LocalDate date) => At(StraightLine, date);
+
+    /// <summary>Heights of both lines on a day, in shares of the picture's.</summary>
+    internal IEnumerable<double> HeightsAt(LocalDate date)
     {
-        for (var i = 1; i < StraightLine.Count; i++)
+        foreach (var points in new[] { _points, StraightLine })
         {
-            var (from, to) = ((double)StraightLine[i - 1].Position.Amount, (double)StraightLine[i].Position.Amount);
-            if (from < amount && to >= amount)
+            if (At(points, date) is { } amount)
             {
-                var days = Period.DaysBetween(StraightLine[i - 1].Date, StraightLine[i].Date);
-                return StraightLine[i - 1].Date.PlusDays((int)(days * (amount - from) / (to - from)));
+                yield return HeightOf(amount);
+            }
+        }
+    }
+
+    private static double? At(IReadOnlyList<CashPoint> points, LocalDate date)
+    {
+        for (var i = 1; i < points.Count; i++)
+        {
+            if (points[i - 1].Date <= date && date <= points[i].Date)
+            {
+                var share = Period.DaysBetween(points[i - 1].Date, date) / (double)Math.Max(1, Period.DaysBetween(points[i - 1].Date, points[i].Date));
+                return (double)points[i - 1].Position.Amount + share * (double)(points[i].Position - points[i - 1].Position).Amount;
             }
         }
 
         return null;
-    }
-
-    /// <summary>The straight line's height on a day inside its span.</summary>
-    internal double StraightLineAt(LocalDate date)
-    {
-        var i = Math.Clamp(StraightLine.ToList().FindIndex(p => p.Date >= date), 1, StraightLine.Count - 1);
-        var (from, to) = (StraightLine[i - 1], StraightLine[i]);
-        var share = Period.DaysBetween(from.Date, date) / (double)Period.DaysBetween(from.Date, to.Date);
-        return (double)from.Position.Amount + share * (double)(to.Position - from.Position).Amount;
     }
 
     /// <summary>The day at a share of the picture's width.</summary>

@@ -10,6 +10,11 @@ internal sealed class Fields : Dictionary<string, object?>
     {
     }
 
+    internal Fields(IEnumerable<KeyValuePair<string, object?>> others)
+        : base(others, StringComparer.Ordinal)
+    {
+    }
+
     /// <summary>Money rounded to the smallest coin and energy to 10 Wh: a figure is the same on every machine.</summary>
     internal static double Round(double value) => Math.Round(value, 2, MidpointRounding.AwayFromZero) + 0.0;
 

@@ -4,7 +4,7 @@ using Plotly.NET;
 namespace SolarEconomics.Charts;
 
 /// <summary>Collects traces, labels and axes of one chart and hands them over as a Plotly.NET figure.</summary>
-internal sealed class Figure(ChartFrame frame)
+internal sealed class Figure(ChartFrame frame, Room room)
 {
     private readonly List<Trace> _traces = [];
     private readonly List<Fields> _labels = [];
@@ -17,6 +17,15 @@ internal sealed class Figure(ChartFrame frame)
     internal ChartTheme Theme => frame.Theme;
 
     internal ChartPreset Preset => frame.Preset;
+
+    /// <summary>Width of the plot, as the preset has it.</summary>
+    internal double PlotWidthPx => FrameLayout.PlotSize(frame, room).Width;
+
+    /// <summary>Height of the plot.</summary>
+    internal double PlotHeightPx => FrameLayout.PlotSize(frame, room).Height;
+
+    /// <summary>Distance of a label from its point.</summary>
+    internal double LabelGapPx => Preset.LinePx * 2.6;
 
     internal void Add(string type, Fields fields)
     {
@@ -52,7 +61,7 @@ internal sealed class Figure(ChartFrame frame)
     /// <summary>A label at data coordinates; the words say which way it leans from its point.</summary>
     internal void Label(string text, object x, double y, string side, bool strong, string? name = null)
     {
-        var gap = Preset.LinePx * 2.6;
+        var gap = LabelGapPx;
         var left = side.Contains("left", StringComparison.Ordinal);
         var below = side.Contains("below", StringComparison.Ordinal);
         _labels.Add(new Fields
@@ -79,16 +88,13 @@ internal sealed class Figure(ChartFrame frame)
         ["yshift"] = Math.Round(Preset.SmallTextPx * (0.6 + 2.0 * rowsBelow)), ["font"] = Font(Preset.SmallTextPx, Theme.Soft),
     });
 
-    /// <summary>About how much of the plot's width a small label takes, with the gap to its point.</summary>
-    internal double ShareOfWidth(string text) => (text.Length * FrameLayout.LetterWidth + 2) * Preset.SmallTextPx / (Preset.WidthPx - 6 * Preset.SmallTextPx);
-
     internal void Annotate(Fields fields) => _labels.Add(fields);
 
     internal void Shape(Fields fields) => _shapes.Add(fields);
 
     internal static Fields Font(int sizePx, string colour) => new() { ["size"] = sizePx, ["color"] = colour };
 
-    internal GenericChart Finish(Room room, Fields extra)
+    internal GenericChart Finish(Fields extra)
     {
         var layout = new Layout();
         foreach (var (name, value) in FrameLayout.Of(frame, _labels, _shapes, room).Concat(_axes).Concat(extra))

@@ -9,23 +9,24 @@ internal static class FrameLayout
     internal const double LetterWidth = 0.54;
 
     // Plotly's own distance of two lines as a share of the text size.
-    private const double LineHeight = 1.3;
+    internal const double LineHeight = 1.3;
+
+    internal static (double Width, double Height) PlotSize(ChartFrame frame, Room room)
+    {
+        var margin = Margin.Of(frame, room);
+        return (frame.Preset.WidthPx - margin.Left - margin.Right, frame.Preset.HeightPx - margin.Top - margin.Bottom);
+    }
 
     /// <summary>All of a layout but its axes.</summary>
     internal static Fields Of(ChartFrame frame, List<Fields> labels, List<Fields> shapes, Room room)
     {
         var (preset, theme) = (frame.Preset, frame.Theme);
         var annotations = new List<Fields>(labels);
-        var edge = preset.IsHeaded ? preset.HeadingPx : 8;
-        var left = Math.Round(edge + room.Left * preset.SmallTextPx);
-        var belowPx = room.Below * preset.SmallTextPx;
-        // Above the plot stands the unit of the value axis.
-        var top = Math.Round(preset.SmallTextPx * (2.2 + room.Above));
-        var bottom = Math.Round(edge * 0.75 + belowPx);
+        var margin = Margin.Of(frame, room);
         if (preset.IsHeaded)
         {
-            top += Head(frame, annotations, edge, left, top);
-            bottom += Foot(frame, annotations, edge, left, belowPx);
+            Head(frame, annotations, margin, preset.SmallTextPx * (2.2 + room.Above));
+            Foot(frame, annotations, margin, preset.SmallTextPx * room.Below);
         }
 
         var layout = new Fields
@@ -34,7 +35,7 @@ internal static class FrameLayout
             ["paper_bgcolor"] = theme.Card,
             ["plot_bgcolor"] = theme.Card,
             ["height"] = preset.HeightPx,
-            ["margin"] = new Fields { ["l"] = left, ["r"] = edge + preset.SmallTextPx, ["t"] = top, ["b"] = bottom, ["pad"] = 4 },
+            ["margin"] = new Fields { ["l"] = margin.Left, ["r"] = margin.Right, ["t"] = margin.Top, ["b"] = margin.Bottom, ["pad"] = 4 },
             ["separators"] = frame.Culture.NumberFormat.NumberDecimalSeparator + frame.Culture.NumberFormat.NumberGroupSeparator,
             ["hoverlabel"] = new Fields
             {
@@ -58,38 +59,26 @@ internal static class FrameLayout
         return layout;
     }
 
-    /// <summary>Heading and first sentence of the finding; returns the height they need.</summary>
-    private static double Head(ChartFrame frame, List<Fields> annotations, int edge, double left, double above)
+    /// <summary>Heading and first sentence of the finding.</summary>
+    private static void Head(ChartFrame frame, List<Fields> annotations, Margin margin, double above)
     {
         var (preset, theme) = (frame.Preset, frame.Theme);
-        var room = preset.WidthPx - 2 * edge;
-        var heading = Lines(frame.Title, preset.HeadingPx, room);
-        var finding = Lines(frame.Headline, preset.TextPx, room);
-        var headingPx = heading.Count * preset.HeadingPx * LineHeight;
-        var findingPx = finding.Count * preset.TextPx * LineHeight;
-        var gap = preset.TextPx * 0.8;
-        annotations.Add(Fixed("heading", heading, bold: true, edge - left, above + gap + findingPx + headingPx, preset.HeadingPx, theme.Ink));
-        annotations.Add(Fixed("finding", finding, bold: false, edge - left, above + gap + findingPx, preset.TextPx, theme.Ink));
-        return Math.Round(edge * 0.7 + headingPx + findingPx + gap);
+        var right = margin.Edge - margin.Left;
+        var up = above + Margin.GapPx(preset) + margin.FindingLines.Count * preset.TextPx * LineHeight;
+        annotations.Add(Fixed("heading", margin.HeadingLines, bold: true, right, up + margin.HeadingLines.Count * preset.HeadingPx * LineHeight, preset.HeadingPx, theme.Ink));
+        annotations.Add(Fixed("finding", margin.FindingLines, bold: false, right, up, preset.TextPx, theme.Ink));
     }
 
-    /// <summary>The small line at the lower edge; returns the height it needs.</summary>
-    private static double Foot(ChartFrame frame, List<Fields> annotations, int edge, double left, double below)
+    /// <summary>The small line at the lower edge.</summary>
+    private static void Foot(ChartFrame frame, List<Fields> annotations, Margin margin, double below)
     {
-        if (frame.Footnote.Length == 0)
+        if (margin.FootLines.Count > 0)
         {
-            return 0;
+            var note = Fixed("footnote", margin.FootLines, bold: false, margin.Edge - margin.Left, -below, frame.Preset.SmallTextPx, frame.Theme.Soft);
+            note["y"] = 0;
+            annotations.Add(note);
         }
-
-        var lines = Lines(frame.Footnote, frame.Preset.SmallTextPx, frame.Preset.WidthPx - 2 * edge);
-        var note = Fixed("footnote", lines, bold: false, edge - left, -below, frame.Preset.SmallTextPx, frame.Theme.Soft);
-        note["y"] = 0;
-        annotations.Add(note);
-        return Math.Round(lines.Count * frame.Preset.SmallTextPx * LineHeight + frame.Preset.SmallTextPx * 0.4);
     }
-
-    private static IReadOnlyList<string> Lines(string text, int sizePx, double roomPx) =>
-        Sentences.Wrap(text, (int)(roomPx / (sizePx * LetterWidth)));
 
     /// <summary>Text at a fixed place of the picture, counted from the plot's upper left corner.</summary>
     private static Fields Fixed(string name, IReadOnlyList<string> lines, bool bold, double rightPx, double upPx, int sizePx, string colour)

@@ -13,7 +13,7 @@ internal static class MissingStrip
         var culture = figure.Frame.Culture;
         figure.Add("bar", new Fields
         {
-            ["name"] = "readings missing", ["x"] = months, ["y"] = view.MissingShare.Select(s => s > 0 ? (object)Fields.Round(s) : null).ToArray(), ["yaxis"] = "y2",
+            ["name"] = "readings missing", ["x"] = months, ["y"] = view.MissingShare.Select(s => s > 0 ? (object)Fields.Round(s) : null).ToArray(), ["yaxis"] = "y2", ["showlegend"] = false,
             ["xperiod"] = "M1", ["xperiodalignment"] = "middle",
             ["marker"] = new BarMark(figure.Theme.Ink, "/", IsOutlined: true).Marker(figure.Theme, figure.Preset),
             ["hoverinfo"] = "text",
@@ -21,7 +21,7 @@ internal static class MissingStrip
         });
         figure.Axis("yaxis2", new Fields
         {
-            ["domain"] = new[] { 0, Height }, ["range"] = new[] { 0, 1 }, ["tickvals"] = new[] { 1 }, ["ticktext"] = new[] { "100 %" }, ["fixedrange"] = true,
+            ["domain"] = new[] { 0, Height }, ["range"] = new[] { 0, 1 }, ["tickvals"] = new[] { 0.5 }, ["ticktext"] = new[] { "missing" }, ["showgrid"] = false, ["fixedrange"] = true,
         });
     }
 }

@@ -24,7 +24,7 @@ internal sealed record BarMark(string Colour, string Pattern, bool IsOutlined = 
         Destination.UsedDirectly => new BarMark(theme.Used, ""),
         Destination.UsedFromStorage => new BarMark(theme.Stored, "x"),
         Destination.Exported => new BarMark(theme.Exported, "\\"),
-        Destination.Lost => new BarMark(theme.Lost, "."),
+        Destination.Lost => new BarMark(theme.Lost, "|"),
         _ => new BarMark(theme.Ink, "/", IsOutlined: true),
     };
 

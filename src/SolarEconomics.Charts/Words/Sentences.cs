@@ -13,7 +13,7 @@ internal static class Sentences
         for (var i = 0; i + 1 < text.Length; i++)
         {
             // A full stop inside a number or an abbreviation such as "4.1" has no blank and capital after it.
-            if (text[i] is '.' or ';' or ':' && text[i + 1] == ' ' && (text[i] != '.' || i + 2 < text.Length && char.IsUpper(text[i + 2])))
+            if (text[i] is '.' or ';' && text[i + 1] == ' ' && (text[i] != '.' || i + 2 < text.Length && char.IsUpper(text[i + 2])))
             {
                 return text[..i] + ".";
             }
