@@ -84,17 +84,18 @@ public static class BridgeChart
 
     private static FindingTable Rows(Bridge bridge, CultureInfo culture)
     {
+        var money = BridgeBar.Style(bridge, culture);
         IReadOnlyList<string> Row(Correction c) =>
         [
-            c.Label, PeopleNumber.Change(c.Part, culture), PeopleNumber.Change(c.ShapleyPart, culture),
-            PeopleNumber.Change(c.SmallestPart, culture), PeopleNumber.Change(c.LargestPart, culture), c.Standing ?? "",
+            c.Label, money.Change(c.Part), money.Change(c.ShapleyPart),
+            money.Change(c.SmallestPart), money.Change(c.LargestPart), c.Standing ?? "",
         ];
         return new FindingTable($"{bridge.Title} ({Figure.UnitOf(bridge.Start)})",
             ["Correction", "In this order", "Average of all orders", "Smallest", "Largest", "Stands at"],
             [
-                [bridge.StartLabel, PeopleNumber.Money(bridge.Start, culture), PeopleNumber.Money(bridge.Start, culture), "", "", ""],
+                [bridge.StartLabel, money.Write(bridge.Start), money.Write(bridge.Start), "", "", ""],
                 .. bridge.Corrections.Select(Row),
-                [bridge.EndLabel, PeopleNumber.Money(bridge.End, culture), PeopleNumber.Money(bridge.End, culture), "", "", ""],
+                [bridge.EndLabel, money.Write(bridge.End), money.Write(bridge.End), "", "", ""],
             ]);
     }
 }

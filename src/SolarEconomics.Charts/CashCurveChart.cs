@@ -17,7 +17,7 @@ public static class CashCurveChart
         options ??= new CashChartOptions();
         if (curve.Points.Count < 2)
         {
-            throw Throw.NothingToDraw("two points of the cash position", nameof(curve));
+            throw Throw.NothingToDraw(curve.Points.Count, curve.Points.Count == 1 ? "point of the cash position" : "points of the cash position", 2, nameof(curve));
         }
 
         var culture = options.Culture;
@@ -33,24 +33,25 @@ public static class CashCurveChart
         var figure = new Figure(frame, new Room(Left: 4.2, Below: 1.9));
         var view = new CashView(curve, withStraightLine);
         var (theme, line) = (frame.Theme, frame.Preset.LinePx);
+        var money = Style(curve, frame.Culture);
         if (view.StraightLine.Count > 1)
         {
-            figure.Add("scatter", Line("straight line", view.StraightLine, theme.Soft, line * 0.6, "dash", frame, "straight line"));
+            figure.Add("scatter", Line("straight line", view.StraightLine, theme.Soft, line * 0.6, "dash", frame, money, "straight line"));
         }
 
         if (view.Recorded.Count > 1)
         {
-            figure.Add("scatter", Line("recorded", view.Recorded, theme.Ink, line * 1.6, "solid", frame, "from records"));
+            figure.Add("scatter", Line("recorded", view.Recorded, theme.Ink, line * 1.6, "solid", frame, money, "from records"));
         }
 
         if (view.Projected.Count > 1)
         {
-            figure.Add("scatter", Line("projected", view.Projected, theme.Ink, line * 0.8, "solid", frame, "projected"));
+            figure.Add("scatter", Line("projected", view.Projected, theme.Ink, line * 0.8, "solid", frame, money, "projected"));
         }
 
         new CashMarks(figure, curve, view).Draw();
         figure.Unit($"Cash position ({Figure.UnitOf(curve.Points[0].Position)})");
-        figure.MoneyAxis("yaxis", curve.Points[0].Position.Currency, view.Low, view.High, new Fields { ["nticks"] = 7, ["fixedrange"] = false });
+        figure.MoneyAxis("yaxis", curve.Points[0].Position.Currency, view.Low, view.High);
         figure.Axis("xaxis", new Fields
         {
             ["type"] = "date", ["showgrid"] = false, ["tickformat"] = "%Y", ["hoverformat"] = "%-d %b %Y", ["ticklabelmode"] = "instant",
@@ -59,7 +60,7 @@ public static class CashCurveChart
         return figure.Finish(new Fields { ["showlegend"] = false, ["hovermode"] = "x unified" });
     }
 
-    private static Fields Line(string name, IReadOnlyList<CashPoint> points, string colour, double width, string dash, ChartFrame frame, string origin) => new()
+    private static Fields Line(string name, IReadOnlyList<CashPoint> points, string colour, double width, string dash, ChartFrame frame, MoneyStyle money, string origin) => new()
     {
         ["name"] = name,
         ["mode"] = "lines",
@@ -68,8 +69,10 @@ public static class CashCurveChart
         ["line"] = new Fields { ["color"] = colour, ["width"] = Math.Round(width, 1), ["dash"] = dash },
         ["hoverinfo"] = "text",
         ["hovertext"] = points.Select(p =>
-            $"{PeopleNumber.Money(p.Position, frame.Culture)} after {PeopleNumber.Years(p.Years, frame.Culture)}, {origin}").ToArray(),
+            $"{money.Write(p.Position)} after {PeopleNumber.Years(p.Years, frame.Culture)}, {origin}").ToArray(),
     };
+
+    private static MoneyStyle Style(CashCurve curve, CultureInfo culture) => MoneyStyle.For(curve.Points.Select(p => p.Position), culture);
 
     /// <summary>One row a year, and the last point.</summary>
     private static FindingTable Rows(CashCurve curve, CultureInfo culture)
@@ -80,12 +83,13 @@ public static class CashCurveChart
             straight[point.Date] = point;
         }
 
+        var money = Style(curve, culture);
         var rows = curve.Points
             .Where((p, i) => i == 0 || i == curve.Points.Count - 1 || Math.Floor(p.Years + 1e-6) > Math.Floor(curve.Points[i - 1].Years + 1e-6))
             .Select(IReadOnlyList<string> (p) =>
             [
-                PeopleNumber.Date(p.Date, culture), PeopleNumber.Number(p.Years, 1, culture), PeopleNumber.Money(p.Position, culture),
-                straight.TryGetValue(p.Date, out var s) ? PeopleNumber.Money(s.Position, culture) : "", p.IsRecorded ? "records" : "projected",
+                PeopleNumber.Date(p.Date, culture), PeopleNumber.Number(p.Years, 1, culture), money.Write(p.Position),
+                straight.TryGetValue(p.Date, out var s) ? money.Write(s.Position) : "", p.IsRecorded ? "records" : "projected",
             ]).ToList();
         return new FindingTable($"Cash position by year ({Figure.UnitOf(curve.Points[0].Position)})",
             ["Date", "Years since the first purchase", "Cash position", "Straight line", "From"], rows);

@@ -18,7 +18,7 @@ public static class MonthsChart
         options ??= new MonthsChartOptions();
         if (months.Count == 0)
         {
-            throw Throw.NothingToDraw("month of energy", nameof(months));
+            throw Throw.NothingToDraw(0, "months of energy", 1, nameof(months));
         }
 
         var view = new MonthsView(months);
@@ -82,11 +82,12 @@ public static class MonthsChart
 
     private static FindingTable Rows(MonthsView view, CultureInfo culture)
     {
+        var money = MoneyStyle.For(view.Recorded.Select(m => m.Value), culture);
         var rows = view.Recorded.Select(IReadOnlyList<string> (m) =>
         [
             PeopleNumber.Month(m.Month, culture), PeopleNumber.Number(m.UsedDirectlyKwh, 0, culture), PeopleNumber.Number(m.UsedFromStorageKwh, 0, culture),
             PeopleNumber.Number(m.ExportedKwh, 0, culture), PeopleNumber.Number(m.LostKwh, 0, culture), PeopleNumber.Number(m.ImportedKwh, 0, culture),
-            PeopleNumber.Money(m.Value, culture), PeopleNumber.Number(m.MissingHours, 0, culture), PeopleNumber.Number(m.CensoredHours, 0, culture),
+            money.Write(m.Value), PeopleNumber.Number(m.MissingHours, 0, culture), PeopleNumber.Number(m.CensoredHours, 0, culture),
         ]).ToList();
         return new FindingTable("Energy by month (kWh), its value, and hours without a reading",
             ["Month", "Used directly (kWh)", "Out of the battery (kWh)", "Exported (kWh)", "Lost (kWh)", "Bought (kWh)", "Value", "Hours missing", "Hours that could have made more"], rows);

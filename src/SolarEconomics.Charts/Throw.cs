@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SolarEconomics.Charts;
 
 /// <summary>All messages of the charts: found, where, expected, what to do.</summary>
@@ -10,6 +12,6 @@ internal static class Throw
     internal static InvalidOperationException NothingCarried(string name) =>
         new($"Found no resource \"{name}\" in SolarEconomics.Charts, expected the file that the project embeds under that name. Build the project anew.");
 
-    internal static ArgumentException NothingToDraw(string what, string parameter) =>
-        new($"Found no {what}, expected at least one. Work the result out over a span that its records cover.", parameter);
+    internal static ArgumentException NothingToDraw(int found, string what, int expected, string parameter) =>
+        new($"Found {found.ToString(CultureInfo.InvariantCulture)} {what}, expected at least {expected.ToString(CultureInfo.InvariantCulture)}. Work the result out over a span that its records cover.", parameter);
 }

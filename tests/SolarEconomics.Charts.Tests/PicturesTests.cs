@@ -1,3 +1,5 @@
+using System.Text.Json.Nodes;
+
 namespace SolarEconomics.Charts.Tests;
 
 /// <summary>Charts in a real browser with the network off.</summary>
@@ -49,5 +51,14 @@ public sealed class PicturesTests(ChartBrowser browser) : IClassFixture<ChartBro
         Assert.Empty(open.Complaints);
         Assert.True(await open.Page.EvaluateAsync<bool>("() => document.fonts.check('16px Reading')"));
         await open.Page.ScreenshotAsync(new() { Path = Path.Combine(Artifacts.Folder("pictures"), "page-dark.png"), FullPage = true });
+    }
+
+    [BrowserTheory]
+    [MemberData(nameof(Names))]
+    public async Task The_page_s_recolouring_gives_the_dark_figure(string name)
+    {
+        var open = await browser.Shared();
+        var recoloured = await open.Page.EvaluateAsync<string>("text => JSON.stringify(solarChart.recolour(JSON.parse(text), 'dark'))", Samples.All[name].FigureJson);
+        Assert.True(JsonNode.DeepEquals(JsonNode.Parse(recoloured), Figures.Of(Samples.All[name].In(ChartTheme.Dark))), recoloured);
     }
 }

@@ -10,15 +10,16 @@ internal sealed record BridgeBar(string Label, string? Standing, double From, do
 
     internal static IReadOnlyList<BridgeBar> All(Bridge bridge, BridgeParts parts, ChartTheme theme, CultureInfo culture)
     {
-        var bars = new List<BridgeBar> { Total(bridge.StartLabel, bridge.Start, theme, culture) };
+        var money = Style(bridge, culture);
+        var bars = new List<BridgeBar> { Total(bridge.StartLabel, bridge.Start, theme, money) };
         var at = bridge.Start;
         foreach (var correction in bridge.Corrections)
         {
             var part = parts == BridgeParts.PrintedOrder ? correction.Part : correction.ShapleyPart;
-            var amount = PeopleNumber.Change(part, culture);
+            var amount = money.Change(part);
             var range = correction.SmallestPart == correction.LargestPart
                 ? ""
-                : $"<br>{PeopleNumber.Change(correction.SmallestPart, culture)} to {PeopleNumber.Change(correction.LargestPart, culture)}, depending on the order";
+                : $"<br>{money.Change(correction.SmallestPart)} to {money.Change(correction.LargestPart)}, depending on the order";
             var lines = Sentences.Wrap(correction.Sentence, 60).Select(Sentences.Escape);
             bars.Add(new BridgeBar(
                 correction.Label, parts == BridgeParts.PrintedOrder ? correction.Standing : null, (double)at.Amount, (double)(at + part).Amount, amount,
@@ -26,9 +27,12 @@ internal sealed record BridgeBar(string Label, string? Standing, double From, do
             at += part;
         }
 
-        bars.Add(Total(bridge.EndLabel, bridge.End, theme, culture));
+        bars.Add(Total(bridge.EndLabel, bridge.End, theme, money));
         return bars;
     }
+
+    internal static MoneyStyle Style(Bridge bridge, CultureInfo culture) =>
+        MoneyStyle.For([bridge.Start, bridge.End, .. bridge.Corrections.Select(c => c.Part)], culture);
 
     /// <summary>The label under the bar and, smaller in rank, what the result stands at, in lines that fit the bar's place.</summary>
     internal IReadOnlyList<string> LinesFor(int charactersPerLine)
@@ -42,9 +46,9 @@ internal sealed record BridgeBar(string Label, string? Standing, double From, do
         return lines;
     }
 
-    private static BridgeBar Total(string label, Money amount, ChartTheme theme, CultureInfo culture)
+    private static BridgeBar Total(string label, Money amount, ChartTheme theme, MoneyStyle money)
     {
-        var text = PeopleNumber.Money(amount, culture);
+        var text = money.Write(amount);
         return new BridgeBar(label, null, 0, (double)amount.Amount, text, $"<b>{text}</b> {Sentences.Escape(label)}", BarMark.Total(theme));
     }
 }

@@ -51,7 +51,7 @@ internal sealed class CashMarks(Figure figure, CashCurve curve, CashView view)
         var end = curve.Points[^1];
         var horizon = $"{PeopleNumber.Number(curve.Payback.HorizonYears, 0, culture)} years";
         var text = end.Position.Amount < 0
-            ? $"not paid back within {horizon}: {PeopleNumber.Money(-end.Position, culture)} still open"
+            ? $"not paid back within {horizon}: {MoneyStyle.For([end.Position], culture).Write(-end.Position)} still open"
             : $"above zero, but not for good within {horizon}";
         Dot("not paid back", end.Date, Fields.Round(end.Position), theme.Card, theme.Ink, text);
         var step = (view.High - view.Low) / 25;

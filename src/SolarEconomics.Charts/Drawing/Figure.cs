@@ -10,7 +10,6 @@ internal sealed class Figure(ChartFrame frame, Room room)
     private readonly List<Fields> _labels = [];
     private readonly List<Fields> _shapes = [];
     private readonly Fields _axes = [];
-    private Currency? _currency;
 
     internal ChartFrame Frame => frame;
 
@@ -111,42 +110,43 @@ internal sealed class Figure(ChartFrame frame, Room room)
         return GenericChart.setConfig(config, GenericChart.setLayout(layout, GenericChart.ofTraceObjects<IEnumerable<Trace>>(false, _traces)));
     }
 
-    /// <summary>No tool bar, no link to anywhere; months and signs as the frame's culture writes them.</summary>
-    private Fields ConfigFields() => new()
+    /// <summary>No tool bar, no link to anywhere; months as the frame's culture names them.</summary>
+    private Fields ConfigFields()
     {
-        ["responsive"] = Preset.IsResponsive,
-        ["displayModeBar"] = false,
-        ["displaylogo"] = false,
-        ["scrollZoom"] = false,
-        ["locale"] = "reader",
-        ["locales"] = new Fields { ["reader"] = new Fields { ["dictionary"] = new Fields(), ["format"] = NumberFormat() } },
-    };
-
-    private Fields NumberFormat()
-    {
-        var culture = frame.Culture;
-        var format = new Fields
+        var months = frame.Culture.DateTimeFormat;
+        return new Fields
         {
-            ["decimal"] = culture.NumberFormat.NumberDecimalSeparator,
-            ["thousands"] = culture.NumberFormat.NumberGroupSeparator,
-            ["grouping"] = new[] { 3 },
-            ["currency"] = _currency is { } currency
-                ? new[] { CurrencySign.Around(currency, culture).Before, CurrencySign.Around(currency, culture).After }
-                : ["", ""],
-            ["months"] = culture.DateTimeFormat.MonthNames.Take(12).ToArray(),
-            ["shortMonths"] = culture.DateTimeFormat.AbbreviatedMonthNames.Take(12).ToArray(),
+            ["responsive"] = Preset.IsResponsive,
+            ["displayModeBar"] = false,
+            ["displaylogo"] = false,
+            ["scrollZoom"] = false,
+            ["locale"] = "reader",
+            ["locales"] = new Fields
+            {
+                ["reader"] = new Fields
+                {
+                    ["dictionary"] = new Fields(),
+                    ["format"] = new Fields
+                    {
+                        ["months"] = months.MonthNames.Take(12).ToArray(), ["shortMonths"] = months.AbbreviatedMonthNames.Take(12).ToArray(),
+                    },
+                },
+            },
         };
-        return format;
     }
 
-    /// <summary>An axis of money: its tick numbers carry the currency, also after zooming.</summary>
-    internal void MoneyAxis(string name, Currency currency, double low, double high, Fields fields)
+    /// <summary>An axis of money: each number on it carries the currency.</summary>
+    internal void MoneyAxis(string name, Currency currency, double low, double high)
     {
-        _currency = currency;
-        var reach = Math.Max(Math.Abs(low), Math.Abs(high));
-        fields["tickformat"] = reach >= 2000 ? "$~s" : reach >= 20 ? "$,.0f" : "$,.2f";
+        var ticks = Ticks.Between(low, high, most: 6);
+        var fields = new Fields
+        {
+            ["range"] = new[] { Fields.Round(low), Fields.Round(high) },
+            ["tickvals"] = ticks,
+            ["ticktext"] = Ticks.Words(ticks, currency, frame.Culture),
+            ["fixedrange"] = true,
+        };
         ZeroLine(fields);
-        fields["range"] = new[] { Fields.Round(low), Fields.Round(high) };
         Axis(name, fields);
     }
 

@@ -3,16 +3,10 @@ using NodaTime;
 
 namespace SolarEconomics.Charts;
 
-/// <summary>Numbers as people read them: a sign before the amount, groups of three, the currency's own sign.</summary>
+/// <summary>Numbers as people read them: a sign before the amount, groups of three, unit behind.</summary>
 internal static class PeopleNumber
 {
-    private const string Minus = "\u2212";
-
-    /// <summary>Whole units from 100 on, the currency's coins below: <c>−€3,210</c>, <c>€4.13</c>, <c>€0</c>.</summary>
-    internal static string Money(Money money, CultureInfo culture) => Signed(money, culture, plus: "");
-
-    /// <summary>As <see cref="Money"/>, with the sign shown on both sides of zero: <c>+€520</c>.</summary>
-    internal static string Change(Money money, CultureInfo culture) => Signed(money, culture, plus: "+");
+    internal const string Minus = "\u2212";
 
     internal static string Kwh(double kwh, CultureInfo culture) => Number(kwh, kwh is > -10 and < 10 ? 1 : 0, culture) + " kWh";
 
@@ -28,14 +22,5 @@ internal static class PeopleNumber
     {
         var rounded = Math.Round((decimal)value, digits, MidpointRounding.AwayFromZero);
         return (rounded < 0 ? Minus : "") + Math.Abs(rounded).ToString("N" + digits.ToString(CultureInfo.InvariantCulture), culture);
-    }
-
-    private static string Signed(Money money, CultureInfo culture, string plus)
-    {
-        var digits = money.Amount == 0 || Math.Abs(money.Amount) >= 100 ? 0 : money.Currency.MinorDigits;
-        var rounded = Math.Round(money.Amount, digits, MidpointRounding.AwayFromZero);
-        var number = Math.Abs(rounded).ToString("N" + digits.ToString(CultureInfo.InvariantCulture), culture);
-        var (before, after) = CurrencySign.Around(money.Currency, culture);
-        return (rounded < 0 ? Minus : rounded > 0 ? plus : "") + before + number + after;
     }
 }

@@ -11,8 +11,8 @@ internal static class CashSamples
     /// <summary>Paid back for good, after a replacement has pulled it down on the way.</summary>
     internal static CashCurve PaidBack() => Curve(
         years: 25, recordedYears: 3, cost: 14_200, yearly: 1_050, growth: 0.03, replacement: (11, 2_400), straightYearly: 2_366,
-        new Payback(13.0, 13.0, 19.4, new LocalDate(2035, 3, 1), 25, new Finding("13.0 years", "after the first purchase, on 1 Mar 2035.")),
-        straightYears: 6.0, new Finding("13.0 years", "after the first purchase, and for good from then on. The straight line says 6.0 years: it prices every kWh as if it had been bought."));
+        new Payback(13.1, 13.1, 19.4, new LocalDate(2035, 4, 22), 25, new Finding("13.1 years", "after the first purchase, on 22 Apr 2035.")),
+        straightYears: 6.0, new Finding("13.1 years", "after the first purchase, and for good from then on. The straight line says 6.0 years: it prices every kWh as if it had been bought."));
 
     /// <summary>Never reaches zero within the horizon.</summary>
     internal static CashCurve NeverPaidBack() => Curve(

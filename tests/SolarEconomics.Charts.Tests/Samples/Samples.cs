@@ -3,15 +3,17 @@ namespace SolarEconomics.Charts.Tests;
 /// <summary>Every chart once, by a name for its approved files.</summary>
 internal static class Samples
 {
-    internal static IReadOnlyDictionary<string, SolarChart> All { get; } = new Dictionary<string, SolarChart>(StringComparer.Ordinal)
+    private static readonly Dictionary<string, Func<SolarChart>> Makers = new(StringComparer.Ordinal)
     {
-        ["cash-paid-back"] = CashSamples.PaidBack().Chart(),
-        ["cash-never"] = CashSamples.NeverPaidBack().Chart(),
-        ["bridge-to-date"] = BridgeSamples.ToDate().Chart(),
-        ["bridge-outlook"] = BridgeSamples.Outlook().Chart(),
-        ["months"] = MonthSamples.ThreeYears().Chart(),
-        ["months-import"] = MonthSamples.ThreeYears().Take(12).ToList().Chart(new MonthsChartOptions { Imported = true }),
+        ["cash-paid-back"] = () => CashSamples.PaidBack().Chart(),
+        ["cash-never"] = () => CashSamples.NeverPaidBack().Chart(),
+        ["bridge-to-date"] = () => BridgeSamples.ToDate().Chart(),
+        ["bridge-outlook"] = () => BridgeSamples.Outlook().Chart(),
+        ["months"] = () => MonthSamples.ThreeYears().Chart(),
+        ["months-import"] = () => MonthSamples.ThreeYears().Take(12).ToList().Chart(new MonthsChartOptions { Imported = true }),
     };
+
+    internal static IReadOnlyDictionary<string, SolarChart> All { get; } = Makers.ToDictionary(m => m.Key, m => m.Value(), StringComparer.Ordinal);
 
     internal static IReadOnlyList<ChartPreset> Presets { get; } = [ChartPreset.Notebook, ChartPreset.Video, ChartPreset.Report];
 
@@ -30,4 +32,7 @@ internal static class Samples
             return names;
         }
     }
+
+    /// <summary>Draws a chart anew, under the culture that the machine has now.</summary>
+    internal static SolarChart Draw(string name) => Makers[name]();
 }
