@@ -62,60 +62,63 @@ internal sealed class CsvRows
             _problems.Lost(line, _layout.Fields + 1, Raw(fields), $"{Count(fields.Length)} fields", $"{Count(_layout.Fields)}, as in the header; a decimal comma or a mark in a text may part a field in two. Nothing of the row was counted");
             return;
         }
-        if (!TryInstant(stamp, line, fields[stampIndex], out var startMs, out var expected))
-        {
-            _problems.Lost(line, stampIndex + 1, fields[stampIndex], $"a time that {_zone?.Id} skipped that day",
-                expected + "; the row was not counted", EnergyOf(fields));
-            return;
-        }
+        if (!Accept(Instant(stamp, line, fields[stampIndex], out var startMs), line, fields)) return;
         var row = Table.Add(startMs, line);
         if (Ends is not null) TakeEnd(fields, startMs, line);
         for (var v = 0; v < _values.Length; v++) TakeCell(fields, v, row, line);
         if (_flag >= 0 && _flag < fields.Length && IsSet(fields[_flag])) MarkCensored(row);
     }
 
-    /// <summary>Turns a stamp into an instant by its own offset or by the zone, and reports what is doubtful about it.</summary>
-    internal bool TryInstant(Stamp stamp, int line, string raw, out long unixMs, out string expected)
+    /// <summary>Turns a stamp into an instant by its own offset or by the zone.</summary>
+    private StampFate Instant(Stamp stamp, int line, string raw, out long unixMs)
     {
-        expected = "";
         if (stamp.OffsetMinutes is { } offset)
         {
             _offsetsDiffer |= _offsetMinutes is { } other && other != offset;
             _offsetMinutes = offset;
             unixMs = stamp.LocalMs - (offset * 60_000L);
-            return true;
+            return StampFate.Sure;
         }
         if (_zone is null) throw Throw.NeedsZone(_problems.File, line, raw);
         if (_layout.Stamp.Fineness != StampFineness.Time)
         {
             var day = StampClock.LocalOf(stamp.LocalMs).Date;
             unixMs = LocalDays.StartOf(day, _zone).ToUnixTimeMilliseconds();
-            expected = "a day that happened there";
-            return LocalDays.LengthOf(day, _zone) > Duration.Zero;
+            return LocalDays.LengthOf(day, _zone) > Duration.Zero ? StampFate.Sure : StampFate.Skipped;
         }
-        var fate = Clock.Resolve(stamp.LocalMs, line, out unixMs);
-        switch (fate)
-        {
-            case StampFate.Skipped:
-                expected = "no time in the hour that the clock jumped over. If the device keeps standard time all year, give that fixed zone, for example UTC";
-                return false;
-            case StampFate.Moved:
-                _problems.Doubtful(line, _layout.Stamp.Index + 1, raw, $"a time that {_zone.Id} skipped that day", "none; the row was moved on by the length of the jump, as the policy says");
-                break;
-            case StampFate.Ambiguous:
-                _problems.Doubtful(line, _layout.Stamp.Index + 1, raw, $"a time that {_zone.Id} showed twice that day", "rows in order on both sides of it, to tell which; it was read by the rows there are");
-                break;
-        }
-        return true;
+        return Clock.Resolve(stamp.LocalMs, line, out unixMs);
     }
 
-    /// <summary>Sets one cell from a number in the column's own unit, flagged where it cannot be true.</summary>
-    internal void SetNumber(int row, int column, double number, int line, string raw)
+    /// <summary>Reports what is doubtful about a row's time, and says whether the row is counted.</summary>
+    internal bool Accept(StampFate fate, int line, ReadOnlySpan<string> fields)
+    {
+        if (fate is StampFate.Sure or StampFate.Resolved) return true;
+        var column = _layout.Stamp.Index + 1;
+        var raw = fields[_layout.Stamp.Index];
+        switch (fate)
+        {
+            case StampFate.Moved:
+                _problems.Doubtful(line, column, raw, $"a time that {_zone!.Id} skipped that day", "none; the row was moved on by the length of the jump, as the policy says");
+                return true;
+            case StampFate.Ambiguous:
+                _problems.Doubtful(line, column, raw, $"a time that {_zone!.Id} showed twice that day", "rows in order on both sides of it, to tell which; it was read by the rows there are");
+                return true;
+            default:
+                var expected = _layout.Stamp.Fineness == StampFineness.Time
+                    ? "no time in the hour that the clock jumped over. If the device keeps standard time all year, give that fixed zone, for example UTC"
+                    : "a day that happened there";
+                _problems.Lost(line, column, raw, $"a time that {_zone!.Id} skipped that day", expected + "; the row was not counted", EnergyOf(fields));
+                return false;
+        }
+    }
+
+    /// <summary>Sets one cell from a number in the column's own unit; what no reading can be is reported and counts as missing.</summary>
+    internal void SetNumber(int row, int column, double number, int line)
     {
         var value = _values[column].Scale(number);
         if (!(Math.Abs(value) <= TooLargeKwh))
         {
-            _problems.Lost(line, _values[column].Index + 1, raw, "a number too large for a reading", $"at most {TooLargeKwh.ToString("R", CultureInfo.InvariantCulture)} kWh; the cell counts as missing");
+            _problems.Lost(line, _values[column].Index + 1, number.ToString("R", CultureInfo.InvariantCulture), "a number too large for a reading", $"at most {TooLargeKwh.ToString("R", CultureInfo.InvariantCulture)} kWh; the cell counts as missing");
             return;
         }
         Table.Set(row, column, value, Quality.Good);
@@ -137,7 +140,7 @@ internal sealed class CsvRows
         }
         var field = fields[index];
         if (IsEmptyWord(field)) return;
-        if (_layout.Numbers.TryRead(field, out var number)) SetNumber(row, column, number, line, field);
+        if (_layout.Numbers.TryRead(field, out var number)) SetNumber(row, column, number, line);
         else _problems.Lost(line, index + 1, field, $"\"{ProblemList.Shorten(field)}\" under \"{_values[column].Name}\"", "a number or nothing; the cell counts as missing");
     }
 

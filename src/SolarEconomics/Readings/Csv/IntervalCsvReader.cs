@@ -24,8 +24,15 @@ internal sealed class IntervalCsvReader : IRecordReader
                 options.Progress?.Report(stream.Position / (double)file.Length);
             }
             Tick();
-            using var reader = new StreamReader(stream, layout.Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16);
-            GeneralRows.Read(reader, 0, layout, rows, Tick);
+            if (PlainRows.Suit(layout, options))
+            {
+                PlainRows.Read(stream, layout, rows, Tick);
+            }
+            else
+            {
+                using var reader = new StreamReader(stream, layout.Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16);
+                GeneralRows.Read(reader, 0, layout, rows, Tick);
+            }
         }
         options.Progress?.Report(1);
         if (rows.Table.Rows == 0)
