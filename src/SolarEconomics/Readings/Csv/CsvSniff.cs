@@ -109,7 +109,7 @@ internal static class CsvSniff
     /// <summary>The header lines straight above the data: one or several, joined column by column; a line of units apart.</summary>
     private static (string[] Headers, string[]? Units) Headers(IReadOnlyList<string> lines, CsvTable table)
     {
-        var fields = table.Rows[0].Length;
+        var fields = table.Rows.GroupBy(r => r.Length).OrderByDescending(g => g.Count()).First().Key;
         var above = new List<string[]>();
         for (var line = table.FirstLine - 2; line >= 0 && above.Count < 4; line--)
         {

@@ -1,51 +1,70 @@
 namespace SolarEconomics;
 
 /// <summary>Decides from the numbers themselves whether they use a decimal point or comma. Where both are possible, the file is refused with both readings.</summary>
-internal static class DecimalMark
+internal sealed class DecimalMark
 {
+    private const string Letters = "0123456789.,'’-+\u00A0\u202F ";
+    private const string SpaceMarks = "'’\u00A0\u202F ";
+
+    private readonly char _delimiter;
+    private int _commas;
+    private int _points;
+    private char? _thousands;
+    private string? _ambiguous;
+    private char _ambiguousMark;
+
+    private DecimalMark(char delimiter) => _delimiter = delimiter;
+
     internal static NumberText Find(string file, CsvTable table, int fields)
     {
-        var (commaSure, pointSure) = (false, false);
-        string? ambiguous = null;
-        var ambiguousMark = '\0';
-        char? thousands = null;
+        var mark = new DecimalMark(table.Delimiter);
         foreach (var row in table.Rows)
-        {
             for (var i = 0; i < Math.Min(row.Length, fields); i++)
-            {
-                if (i == table.StampIndex) continue;
-                var text = row[i].Trim();
-                if (text.Length == 0 || !text.Any(char.IsAsciiDigit) || text.AsSpan().IndexOfAnyExcept("0123456789.,'’-+  ") >= 0) continue;
-                if (StampSniff.IsStamp(text)) continue;
-                foreach (var mark in "'’  ")
-                    if (text.Contains(mark)) thousands = mark;
-                var (points, commas) = (text.Count(c => c == '.'), text.Count(c => c == ','));
-                if (points > 0 && commas > 0)
-                {
-                    if (text.LastIndexOf(',') > text.LastIndexOf('.')) (commaSure, thousands) = (true, '.');
-                    else (pointSure, thousands) = (true, ',');
-                }
-                else if (commas > 1) (pointSure, thousands) = (true, ',');
-                else if (points > 1) (commaSure, thousands) = (true, '.');
-                else if (commas == 1)
-                {
-                    if (CanBeThousands(text, ',')) (ambiguous, ambiguousMark) = (ambiguous ?? text, ',');
-                    else commaSure = true;
-                }
-                else if (points == 1)
-                {
-                    // Between commas a single point is a decimal point: thousands points come with a decimal comma, which would need quotes.
-                    if (table.Delimiter != ',' && CanBeThousands(text, '.')) (ambiguous, ambiguousMark) = (ambiguous ?? text, '.');
-                    else pointSure = true;
-                }
-            }
-        }
-        if (commaSure && pointSure) throw Throw.MixedDecimalMarks(file);
-        if (commaSure) return new NumberText(',', thousands);
-        if (pointSure) return new NumberText('.', thousands);
-        if (ambiguous is not null) throw Throw.AmbiguousNumber(file, ambiguous, ambiguousMark);
-        return new NumberText('.', thousands);
+                if (i != table.StampIndex) mark.Look(row[i].Trim());
+        return mark.Decide(file);
     }
+
+    private NumberText Decide(string file)
+    {
+        // A few broken numbers must not decide for all; as many as one in twenty of the other kind are no accident.
+        if (Math.Min(_commas, _points) * 20 > Math.Max(_commas, _points)) throw Throw.MixedDecimalMarks(file);
+        if (_commas > _points) return new NumberText(',', _thousands == ',' ? null : _thousands);
+        if (_points > 0) return new NumberText('.', _thousands == '.' ? null : _thousands);
+        if (_ambiguous is not null) throw Throw.AmbiguousNumber(file, _ambiguous, _ambiguousMark);
+        return new NumberText('.', _thousands);
+    }
+
+    private void Look(string text)
+    {
+        if (text.Length == 0 || !text.Any(char.IsAsciiDigit) || text.AsSpan().IndexOfAnyExcept(Letters) >= 0 || StampSniff.IsStamp(text)) return;
+        var space = text.FirstOrDefault(SpaceMarks.Contains);
+        if (space != default && (IsNumber(text, '.', space) || IsNumber(text, ',', space))) _thousands = space;
+        var (points, commas) = (text.Count(c => c == '.'), text.Count(c => c == ','));
+        if (points > 0 && commas > 0)
+        {
+            if (IsNumber(text, ',', '.')) Comma('.');
+            else if (IsNumber(text, '.', ',')) Point(',');
+        }
+        else if (commas > 1 && IsNumber(text, '.', ',')) Point(',');
+        else if (points > 1 && IsNumber(text, ',', '.')) Comma('.');
+        else if (commas == 1 && IsNumber(text, ',', space == default ? null : space))
+        {
+            if (CanBeThousands(text, ',')) (_ambiguous, _ambiguousMark) = (_ambiguous ?? text, ',');
+            else Comma(_thousands);
+        }
+        else if (points == 1 && IsNumber(text, '.', space == default ? null : space))
+        {
+            // Between commas a single point is a decimal point: thousands points come with a decimal comma, which would need quotes.
+            if (_delimiter != ',' && CanBeThousands(text, '.')) (_ambiguous, _ambiguousMark) = (_ambiguous ?? text, '.');
+            else Point(_thousands);
+        }
+    }
+
+    private void Comma(char? thousands) => (_commas, _thousands) = (_commas + 1, thousands ?? _thousands);
+
+    private void Point(char? thousands) => (_points, _thousands) = (_points + 1, thousands ?? _thousands);
+
+    private static bool IsNumber(string text, char mark, char? thousands) => new NumberText(mark, thousands).TryRead(text, out _);
 
     /// <summary>One mark, one to three digits before it without a leading zero, exactly three after: 1.234 or 12,345.</summary>
     private static bool CanBeThousands(string text, char mark)

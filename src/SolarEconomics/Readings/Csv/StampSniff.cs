@@ -28,11 +28,12 @@ internal static class StampSniff
         var header = table.StampIndex < headers.Length ? headers[table.StampIndex] : "";
         var edge = options.StampEdge != StampEdge.FromRecord ? options.StampEdge
             : HeaderWords.NamesEnd(header) ? StampEdge.End : StampEdge.Start;
-        if (stamps.TrueForAll(s => UnixForm(s) is not null && !IsTextStamp(s)))
-            return new StampColumns(table.StampIndex, UnixForm(stamps[0])!.Value) { Edge = edge, EndIndex = EndIndex(table) };
+        if (Nearly(table, r => UnixForm(r[table.StampIndex]) is not null && !IsTextStamp(r[table.StampIndex])))
+            return new StampColumns(table.StampIndex, UnixForm(stamps.First(s => UnixForm(s) is not null))!.Value) { Edge = edge, EndIndex = EndIndex(table) };
         var order = options.DateOrder != DateOrder.FromRecord ? options.DateOrder : OrderOf(file, encoding, table, stamps);
-        var read = stamps.Select(s => StampText.TryRead(s, order, out var stamp) ? stamp : (Stamp?)null).OfType<Stamp>().ToList();
-        var fineness = read.Count == 0 ? StampFineness.Time : read.Min(s => s.Fineness);
+        // The most common form decides: some programs leave the time out at midnight, and a broken row decides nothing.
+        var fineness = stamps.Select(s => StampText.TryRead(s, order, out var stamp) ? stamp : (Stamp?)null).OfType<Stamp>()
+            .GroupBy(s => s.Fineness).OrderByDescending(g => g.Count()).Select(g => g.Key).FirstOrDefault();
         var timeIndex = fineness == StampFineness.Day ? TimeIndex(table) : -1;
         return new StampColumns(table.StampIndex, StampForm.Text)
         {
@@ -49,14 +50,17 @@ internal static class StampSniff
     private static int TimeIndex(CsvTable table)
     {
         var next = table.StampIndex + 1;
-        return table.Rows.All(r => next < r.Length && StampText.TryTime(r[next], out _) && r[next].Contains(':', StringComparison.Ordinal)) ? next : -1;
+        return Nearly(table, r => next < r.Length && StampText.TryTime(r[next], out _) && r[next].Contains(':', StringComparison.Ordinal)) ? next : -1;
     }
 
     private static int EndIndex(CsvTable table)
     {
         var next = table.StampIndex + 1;
-        return table.Rows.All(r => next < r.Length && IsStamp(r[next])) ? next : -1;
+        return Nearly(table, r => next < r.Length && IsStamp(r[next])) ? next : -1;
     }
+
+    /// <summary>Whether nine rows of ten are so: a broken row must not change how the others are read.</summary>
+    private static bool Nearly(CsvTable table, Func<string[], bool> test) => table.Rows.Count(test) * 10 >= table.Rows.Count * 9;
 
     /// <summary>The order of day and month: by a year in front, a month's name, dots, or a number above 12 anywhere in the file.</summary>
     private static DateOrder OrderOf(RecordFile file, Encoding encoding, CsvTable table, List<string> stamps)
@@ -71,13 +75,17 @@ internal static class StampSniff
 
     private static DateOrder Shown(IEnumerable<string> stamps)
     {
+        var (days, months) = (0, 0);
         foreach (var stamp in stamps)
         {
             var dayFirst = StampText.TryRead(stamp, DateOrder.DayMonthYear, out _);
             var monthFirst = StampText.TryRead(stamp, DateOrder.MonthDayYear, out _);
-            if (dayFirst != monthFirst) return dayFirst ? DateOrder.DayMonthYear : DateOrder.MonthDayYear;
+            if (dayFirst && !monthFirst) days++;
+            if (monthFirst && !dayFirst) months++;
         }
-        return DateOrder.FromRecord;
+        // A few broken dates may show the other order; as many as one in twenty leave it open.
+        if (Math.Min(days, months) * 20 > Math.Max(days, months) || days == months) return DateOrder.FromRecord;
+        return days > months ? DateOrder.DayMonthYear : DateOrder.MonthDayYear;
     }
 
     private static IEnumerable<string> AllStamps(RecordFile file, Encoding encoding, CsvTable table)
@@ -91,5 +99,7 @@ internal static class StampSniff
     }
 
     /// <summary>Whether a text needs the order of day and month to be told before it is a date.</summary>
-    private static bool DependsOnOrder(string stamp) => !StampText.TryRead(stamp, DateOrder.YearMonthDay, out _);
+    private static bool DependsOnOrder(string stamp) =>
+        !StampText.TryRead(stamp, DateOrder.YearMonthDay, out _)
+        && (StampText.TryRead(stamp, DateOrder.DayMonthYear, out _) || StampText.TryRead(stamp, DateOrder.MonthDayYear, out _));
 }

@@ -102,7 +102,7 @@ internal sealed class Nem12Records(ProblemList problems)
                 return;
             }
             var fieldAt = at;
-            if (Utf8Number.TryRead(line, ref at, Comma, out var value))
+            if (Utf8Number.TryRead(line, ref at, Comma, out var value) && Math.Abs(value) <= CsvRows.TooLargeKwh)
             {
                 at++;
                 if (stream.Unit is { ToKilo: not 1, IsActiveEnergy: true } unit) value = unit.Scale(value);
