@@ -6,7 +6,7 @@ namespace SolarEconomics.Tests;
 /// <summary>The fast path against the general one: the same channels and the same problems, whatever is done to the file.</summary>
 public sealed class PlainRowsTests : IDisposable
 {
-    private const int Variants = 1500;
+    private const int Variants = 800;
     private readonly TestFiles _files = new();
 
     public void Dispose() => _files.Dispose();

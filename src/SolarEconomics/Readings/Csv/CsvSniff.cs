@@ -92,8 +92,26 @@ internal static class CsvSniff
                 best = new CsvTable(delimiter, index, first + 1, rows);
             }
         }
-        return best;
+        return best is null ? null : best with { FirstLine = FirstDataLine(sample, best) };
     }
+
+    /// <summary>The first line of data: a broken row at the top still is a row, not a header, where it holds numbers in place of words.</summary>
+    private static int FirstDataLine(List<string> lines, CsvTable table)
+    {
+        var first = table.FirstLine;
+        while (first > 1 && IsBrokenRow(lines[first - 2], table)) first--;
+        return first;
+    }
+
+    private static bool IsBrokenRow(string line, CsvTable table)
+    {
+        if (line.StartsWith('#') || !line.Any(char.IsAsciiDigit)) return false;
+        var fields = CsvText.Fields(line, table.Delimiter);
+        var numbers = fields.Where((f, i) => i != table.StampIndex && LooksLikeNumber(f)).Count();
+        return (fields.Length > 1 && numbers * 2 > fields.Length - 1) || line.Count(char.IsLetter) <= 2;
+    }
+
+    private static int UsualFields(CsvTable table) => table.Rows.GroupBy(r => r.Length).OrderByDescending(g => g.Count()).First().Key;
 
     private static bool IsRow(string[] fields, int stamp)
     {
@@ -109,7 +127,7 @@ internal static class CsvSniff
     /// <summary>The header lines straight above the data: one or several, joined column by column; a line of units apart.</summary>
     private static (string[] Headers, string[]? Units) Headers(IReadOnlyList<string> lines, CsvTable table)
     {
-        var fields = table.Rows.GroupBy(r => r.Length).OrderByDescending(g => g.Count()).First().Key;
+        var fields = UsualFields(table);
         var above = new List<string[]>();
         for (var line = table.FirstLine - 2; line >= 0 && above.Count < 4; line--)
         {

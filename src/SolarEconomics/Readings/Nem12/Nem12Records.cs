@@ -137,7 +137,7 @@ internal sealed class Nem12Records(ProblemList problems)
     private static Quality TakeOddValue(ReadOnlySpan<byte> field, Nem12Stream stream, out double kwh)
     {
         kwh = 0;
-        if (!NumberText.Plain.TryRead(Text(field), out var value)) return Quality.Missing;
+        if (!NumberText.Plain.TryRead(Decode(field), out var value)) return Quality.Missing;
         if (stream.Unit is { IsActiveEnergy: true } unit) value = unit.Scale(value);
         if (Math.Abs(value) > CsvRows.TooLargeKwh) return Quality.Missing;
         kwh = value;
@@ -225,7 +225,7 @@ internal sealed class Nem12Records(ProblemList problems)
     private static bool TryDay(ReadOnlySpan<byte> field, out long day)
     {
         day = 0;
-        if (field.Length != 8 || !StampText.TryRead(Text(field), DateOrder.YearMonthDay, out var stamp)) return false;
+        if (field.Length != 8 || !StampText.TryRead(Decode(field), DateOrder.YearMonthDay, out var stamp)) return false;
         day = stamp.LocalMs / 86_400_000;
         return stamp.LocalMs >= 0;
     }
@@ -239,7 +239,7 @@ internal sealed class Nem12Records(ProblemList problems)
         {
             var field = NextField(line, ref at);
             if (IsQuality(field)) break;
-            if (NumberText.Plain.TryRead(Text(field), out var value) && Math.Abs(value) <= CsvRows.TooLargeKwh) sum.Add(unit.Scale(value));
+            if (NumberText.Plain.TryRead(Decode(field), out var value) && Math.Abs(value) <= CsvRows.TooLargeKwh) sum.Add(unit.Scale(value));
         }
         return sum.Total;
     }
@@ -262,6 +262,9 @@ internal sealed class Nem12Records(ProblemList problems)
     }
 
     private static string[] Fields(ReadOnlySpan<byte> line) => Encoding.UTF8.GetString(line).Split(',', StringSplitOptions.TrimEntries);
+
+    /// <summary>The bytes as they are, to be read; what is shown to people goes through <see cref="Text"/>, which takes odd letters out.</summary>
+    private static string Decode(ReadOnlySpan<byte> bytes) => Encoding.UTF8.GetString(bytes[..Math.Min(bytes.Length, 400)]);
 
     private static string Text(ReadOnlySpan<byte> bytes) => ProblemList.Shorten(Encoding.UTF8.GetString(bytes[..Math.Min(bytes.Length, 400)]));
 }

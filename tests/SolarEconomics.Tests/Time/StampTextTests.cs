@@ -1,0 +1,59 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics.Tests;
+
+public sealed class StampTextTests
+{
+    [Theory]
+    [InlineData("2024-03-01 09:05", "2024-03-01T09:05:00.000")]
+    [InlineData("2024-03-01T09:05:07", "2024-03-01T09:05:07.000")]
+    [InlineData("2024-03-01T09:05:07.25", "2024-03-01T09:05:07.250")]
+    [InlineData("2024/3/1 9:05", "2024-03-01T09:05:00.000")]
+    [InlineData("20240301 0905", "2024-03-01T09:05:00.000")]
+    [InlineData("01.03.2024 09:05", "2024-03-01T09:05:00.000")]
+    [InlineData("01/03/2024 9:05 PM", "2024-03-01T21:05:00.000")]
+    [InlineData("1 Mar 2024 12:05 am", "2024-03-01T00:05:00.000")]
+    [InlineData("01-March-2024 24:00", "2024-03-02T00:00:00.000")]
+    [InlineData("2024-03-01", "2024-03-01T00:00:00.000")]
+    [InlineData("2024-03", "2024-03-01T00:00:00.000")]
+    public void A_time_is_read(string text, string local)
+    {
+        Assert.True(StampText.TryRead(text, DateOrder.DayMonthYear, out var stamp));
+        Assert.Equal(local, StampClock.LocalOf(stamp.LocalMs).ToString("uuuu-MM-dd'T'HH:mm:ss.fff", CultureInfo.InvariantCulture));
+    }
+
+    [Theory]
+    [InlineData("2024-03-01T09:05Z", 0)]
+    [InlineData("2024-03-01T09:05+02:00", 120)]
+    [InlineData("2024-03-01 09:05 -0330", -210)]
+    [InlineData("2024-03-01 09:05+10", 600)]
+    public void An_offset_is_read(string text, int minutes)
+    {
+        Assert.True(StampText.TryRead(text, DateOrder.YearMonthDay, out var stamp));
+        Assert.Equal(minutes, stamp.OffsetMinutes);
+    }
+
+    [Theory]
+    [InlineData("2024-02-30 00:00")]
+    [InlineData("2024-13-01 00:00")]
+    [InlineData("2024-03-01 24:01")]
+    [InlineData("2024-03-01 09:60")]
+    [InlineData("2024-03-01 09:05 x")]
+    [InlineData("1024-03-01 09:05")]
+    [InlineData("2024-03-01 13:05 PM")]
+    [InlineData("01/03/2024 09:05")]
+    [InlineData("12.5")]
+    [InlineData("")]
+    public void What_is_no_time_is_none(string text) => Assert.False(StampText.TryRead(text, DateOrder.YearMonthDay, out _));
+
+    [Fact]
+    public void Every_day_of_three_centuries_is_read_as_the_calendar_counts_it()
+    {
+        for (var day = new LocalDate(1900, 1, 1); day.Year < 2200; day = day.PlusDays(1))
+        {
+            Assert.True(StampText.TryRead(day.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture), DateOrder.YearMonthDay, out var stamp));
+            Assert.Equal(Period.DaysBetween(new LocalDate(1970, 1, 1), day), stamp.LocalMs / 86_400_000);
+        }
+    }
+}
