@@ -30,8 +30,9 @@ public static class CashCurveChart
 
     private static GenericChart Draw(CashCurve curve, bool withStraightLine, ChartFrame frame)
     {
-        var figure = new Figure(frame, new Room(Left: 4.2, Below: 1.9));
         var view = new CashView(curve, withStraightLine);
+        var left = Ticks.RoomFor(view.Low, view.High, Figure.MostTicks, curve.Points[0].Position.Currency, frame.Culture);
+        var figure = new Figure(frame, new Room(left, Below: 1.9));
         var (theme, line) = (frame.Theme, frame.Preset.LinePx);
         var money = Style(curve, frame.Culture);
         if (view.StraightLine.Count > 1)

@@ -64,9 +64,9 @@ public sealed class ApprovedChartsTests
     {
         var layout = JsonNode.Parse(Samples.All[name].FigureJson)!["layout"]!;
         var unit = layout["annotations"]!.AsArray().Single(a => (string?)a!["name"] == "unit")!;
-        Assert.Matches("€|kWh", (string)unit["text"]!);
+        Assert.Matches("€|CHF|kWh", (string)unit["text"]!);
         Assert.All(Samples.All[name].Table.Rows, r => Assert.Equal(Samples.All[name].Table.Columns.Count, r.Count));
-        Assert.Matches("€|kWh", Samples.All[name].Table.Caption);
+        Assert.Matches("€|CHF|kWh", Samples.All[name].Table.Caption);
     }
 
     [Theory]
@@ -76,7 +76,7 @@ public sealed class ApprovedChartsTests
         var texts = JsonNode.Parse(Samples.All[name].FigureJson)!["data"]!.AsArray()
             .SelectMany(t => t!["hovertext"]?.AsArray() ?? []).Select(t => (string)t!).Where(t => t.Length > 0).ToList();
         Assert.NotEmpty(texts);
-        Assert.All(texts, t => Assert.Matches("€|kWh|years|%", t));
+        Assert.All(texts, t => Assert.Matches("€|CHF|kWh|years|%", t));
     }
 
     [Theory]

@@ -6,6 +6,9 @@ namespace SolarEconomics.Charts;
 /// <summary>Collects traces, labels and axes of one chart and hands them over as a Plotly.NET figure.</summary>
 internal sealed class Figure(ChartFrame frame, Room room)
 {
+    /// <summary>Numbers on a money axis, at most.</summary>
+    internal const int MostTicks = 6;
+
     private readonly List<Trace> _traces = [];
     private readonly List<Fields> _labels = [];
     private readonly List<Fields> _shapes = [];
@@ -138,7 +141,7 @@ internal sealed class Figure(ChartFrame frame, Room room)
     /// <summary>An axis of money: each number on it carries the currency.</summary>
     internal void MoneyAxis(string name, Currency currency, double low, double high)
     {
-        var ticks = Ticks.Between(low, high, most: 6);
+        var ticks = Ticks.Between(low, high, MostTicks);
         var fields = new Fields
         {
             ["range"] = new[] { Fields.Round(low), Fields.Round(high) },

@@ -31,4 +31,8 @@ internal static class Ticks
         return [.. ticks.Select(t =>
             (t < 0 ? "\u2212" : "") + before + Math.Abs(t / unit).ToString(t == 0 ? "N0" : format, culture) + (t == 0 ? "" : letter) + after)];
     }
+
+    /// <summary>Room that the longest of them needs, in heights of their text; at least that of the euro, so that most charts align.</summary>
+    internal static double RoomFor(double low, double high, int most, Currency currency, CultureInfo culture) =>
+        Math.Max(4.2, 0.8 + FrameLayout.LetterWidth * Words(Between(low, high, most), currency, culture).Max(w => w.Length));
 }

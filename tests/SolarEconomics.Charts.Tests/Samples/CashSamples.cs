@@ -20,6 +20,14 @@ internal static class CashSamples
         new Payback(null, null, null, null, 25, new Finding("not within 25 years", "Short by €5,200 then.")),
         straightYears: 15.8, new Finding("Not paid back within 25 years", "of the first purchase: €5,200 is still open then. The straight line says 15.8 years."));
 
+    /// <summary>A currency written by its code, which takes more room than a sign.</summary>
+    internal static CashCurve InFrancs()
+    {
+        var curve = PaidBack();
+        CashPoint Francs(CashPoint p) => p with { Position = Money.Nominal(p.Position.Amount, Currency.Of("CHF")) };
+        return curve with { Points = [.. curve.Points.Select(Francs)], StraightLine = [.. curve.StraightLine.Select(Francs)] };
+    }
+
     internal static CashCurve Curve(int years, int recordedYears, double cost, double yearly, double growth, (int Year, double Cost) replacement,
         double straightYearly, Payback payback, double? straightYears, Finding finding)
     {

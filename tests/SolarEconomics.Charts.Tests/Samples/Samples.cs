@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SolarEconomics.Charts.Tests;
 
 /// <summary>Every chart once, by a name for its approved files.</summary>
@@ -7,6 +9,7 @@ internal static class Samples
     {
         ["cash-paid-back"] = () => CashSamples.PaidBack().Chart(),
         ["cash-never"] = () => CashSamples.NeverPaidBack().Chart(),
+        ["cash-francs"] = () => CashSamples.InFrancs().Chart(new CashChartOptions { Culture = CultureInfo.GetCultureInfo("de-CH") }),
         ["bridge-to-date"] = () => BridgeSamples.ToDate().Chart(),
         ["bridge-outlook"] = () => BridgeSamples.Outlook().Chart(),
         ["months"] = () => MonthSamples.ThreeYears().Chart(),
