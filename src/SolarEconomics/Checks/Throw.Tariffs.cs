@@ -28,14 +28,30 @@ internal static partial class Throw
     internal static TariffMistake TooManySeasons(Tariff tariff) => new(tariff, "seasons",
         FormattableString.Invariant($"{tariff.Seasons.Count} seasons"), FormattableString.Invariant($"at most {TariffCheck.MostSeasons}"));
 
-    internal static TariffMistake UnknownSeason(Tariff tariff, EnergyPart part, string season, IReadOnlyList<string> seasons) =>
-        new(tariff, part.Name, $"season \"{season}\"", seasons.Count == 0
+    internal static TariffMistake UnknownSeason(Tariff tariff, string place, string season, IReadOnlyList<string> seasons) =>
+        new(tariff, place, $"season \"{season}\"", seasons.Count == 0
             ? "none, as the tariff names no season. Add it to the tariff's seasons"
             : $"one of the tariff's seasons: {Nearest.List(season, seasons)}");
 
     internal static TariffMistake TwoRests(Tariff tariff, EnergyPart part) => new(tariff, part.Name,
         $"rates {DayWords.And([.. part.Rates.Where(r => r.IsOtherwise).Select(r => $"\"{r.Name}\"")])} all without hours",
         "at most one rate that takes the remaining hours. Give the others their hours");
+
+    internal static TariffMistake BlocksOutOfOrder(Tariff tariff, EnergyPart part, EnergyRate rate) => new(tariff, part.Name,
+        $"blocks of \"{rate.Name}\" ending at {string.Join(", ", rate.Blocks!.Steps.Select(s => s.UpToKwh?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "no end"))}",
+        "each to end above the one before, and only the last without an end");
+
+    internal static TariffMistake AveragingMinutes(Tariff tariff, DemandCharge charge) => new(tariff, "demand",
+        FormattableString.Invariant($"averages of {charge.AveragingMinutes} minutes in \"{charge.Name}\""), "a divisor of 60 such as 15, 30 or 60");
+
+    internal static TariffMistake UnknownPart(Tariff tariff, PercentCharge charge, string name, IReadOnlyList<string> names) => new(tariff, "levies",
+        $"\"{charge.Name}\" on \"{name}\"", names.Count == 0 ? "a part that stands before it" : $"a part that stands before it: {Nearest.List(name, names)}");
+
+    internal static TariffMistake TiersOutOfOrder(Tariff tariff, TieredCharge charge) => new(tariff, charge.Name,
+        "tiers or their blocks out of order", "each to end above the one before, only the last without an end, and none stated for a day");
+
+    internal static TariffMistake BlocksInNetMetering(Tariff tariff, NetMetering net, EnergyRate rate) => new(tariff, net.Name,
+        $"blocks in the rate \"{rate.Name}\"", "one price for each rate: net metering with blocks is not priced here");
 
     internal static TariffMistake RateCount(Tariff tariff, EnergyPart part) => new(tariff, part.Name,
         FormattableString.Invariant($"{part.Rates.Count} rates"), FormattableString.Invariant($"1 to {TariffCheck.MostRates}"));

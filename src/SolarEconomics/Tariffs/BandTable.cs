@@ -51,7 +51,8 @@ internal sealed class BandTable
                     for (var minute = 0; minute < MinutesPerDay; minute++)
                     {
                         if (!hours.Contains(minute)) continue;
-                        if (day[minute] != NoRate) cells.Twice(dayClass, minute, day[minute], rate);
+                        // Hours named twice for one rate cost the same either way.
+                        if (day[minute] != NoRate && day[minute] != rate) cells.Twice(dayClass, minute, day[minute], rate);
                         else day[minute] = (byte)rate;
                     }
             }

@@ -9,10 +9,12 @@ namespace SolarEconomics;
 /// <param name="TotalBeforeTax">Sum of the lines.</param>
 /// <param name="Tax">Tax on them.</param>
 /// <param name="Total">To pay, rounded as the tariff says; below 0 where the home is paid.</param>
-/// <param name="Notes">The rules used, one sentence each.</param>
 public sealed record Bill(DateSpan Period, string Tariff, IReadOnlyList<BillLine> Lines,
-    Money TotalBeforeTax, Money Tax, Money Total, IReadOnlyList<string> Notes) : IFinding
+    Money TotalBeforeTax, Money Tax, Money Total) : IFinding
 {
+    /// <summary>The rules used, one sentence each.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
     /// <summary>What must be said with every bill worked out here.</summary>
     public const string Caution =
         "Rates and rules differ by place and change: check the bill or the retailer's sheet before deciding.";

@@ -11,4 +11,8 @@ namespace SolarEconomics;
 /// <param name="Amount">Before tax, rounded if the tariff rounds lines; negative where it is a credit.</param>
 /// <param name="Tax">Tax on the amount, not rounded: the bill rounds the sum.</param>
 /// <param name="Why">The line in words that can be read aloud.</param>
-public sealed record BillLine(string Part, DateSpan Days, decimal Quantity, string Unit, decimal Rate, Money Amount, Money Tax, string Why);
+public sealed record BillLine(string Part, DateSpan Days, decimal Quantity, string Unit, decimal Rate, Money Amount, Money Tax, string Why)
+{
+    /// <summary>Name of the tariff's part that wrote the line, which levies and discounts refer to.</summary>
+    public string Source { get; init; } = Part;
+}

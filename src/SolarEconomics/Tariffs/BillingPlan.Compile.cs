@@ -12,27 +12,19 @@ public sealed partial class BillingPlan
         var ticks = new PlanTicks(grid);
         var billingZone = options.BillingZone ?? zone;
         var whole = WholePeriods(options.Periods, DaysTouched(grid, billingZone));
-        var tables = new Dictionary<Tariff, (DayCalendar Calendar, BandTable[] Tables)>(ReferenceEqualityComparer.Instance);
+        var known = new Dictionary<Tariff, (DayCalendar Calendar, Dictionary<EnergyPart, BandTable> Tables)>(ReferenceEqualityComparer.Instance);
         var segments = new List<PlanSegment>();
         for (var period = 0; period < whole.Count; period++)
         {
             foreach (var (tariff, days) in history.During(whole[period].Cut))
             {
-                var from = Second(days.Start, billingZone);
-                var until = Second(days.End, billingZone);
-                if (!tables.TryGetValue(tariff, out var known)) tables.Add(tariff, known = TablesOf(tariff));
-                var clock = new IntervalClock(tariff.Zone ?? zone, known.Calendar);
-                segments.Add(new PlanSegment(period, days, whole[period].Whole, tariff,
-                    [.. known.Tables.Select(table => new SegmentEnergy(table, clock, ticks, from, until))]));
+                if (!known.TryGetValue(tariff, out var made))
+                    known.Add(tariff, made = (new DayCalendar(tariff), new Dictionary<EnergyPart, BandTable>(ReferenceEqualityComparer.Instance)));
+                var context = new SegmentContext(tariff, days, whole[period].Whole, zone, billingZone, ticks, made.Calendar, made.Tables);
+                segments.Add(new PlanSegment(period, tariff, [.. tariff.Parts.Select(part => part.On(context))]));
             }
         }
         return new BillingPlan(history, grid, [.. whole.Select(p => p.Cut)], segments);
-    }
-
-    private static (DayCalendar Calendar, BandTable[] Tables) TablesOf(Tariff tariff)
-    {
-        var calendar = new DayCalendar(tariff);
-        return (calendar, [.. tariff.Parts.OfType<EnergyPart>().Select(part => new BandTable(part, calendar))]);
     }
 
     private static DateSpan DaysTouched(IntervalGrid grid, DateTimeZone zone)
@@ -64,6 +56,4 @@ public sealed partial class BillingPlan
             months.Add(new DateSpan(month, month.PlusMonths(1)));
         return months;
     }
-
-    private static long Second(LocalDate day, DateTimeZone zone) => zone.AtStartOfDay(day).ToInstant().ToUnixTimeSeconds();
 }

@@ -41,6 +41,7 @@ public sealed partial class BillingPlan
         CheckColumn(importKwh, nameof(importKwh));
         CheckColumn(exportKwh, nameof(exportKwh));
         var bills = new Bill[Periods.Count];
+        var run = new BillRun(importKwh, exportKwh, new BillCarry());
         for (int period = 0, segment = 0; period < bills.Length; period++)
         {
             var lines = new List<BillLine>();
@@ -48,7 +49,7 @@ public sealed partial class BillingPlan
             for (; segment < _segments.Count && _segments[segment].Period == period; segment++)
             {
                 tariff = _segments[segment].Tariff;
-                BillWriter.AddLines(_segments[segment], importKwh, exportKwh, lines);
+                foreach (var part in _segments[segment].Parts) part.AddLines(run, lines);
             }
             bills[period] = BillWriter.Total(Periods[period], tariff, lines);
         }
@@ -81,9 +82,8 @@ public sealed partial class BillingPlan
     {
         var prices = new double[Grid.Count];
         foreach (var segment in _segments)
-            foreach (var energy in segment.Energy)
-                if (energy.Part.Side == side)
-                    energy.AddPrices(prices, withTax ? 1.0 + (double)segment.Tariff.TaxOn(energy.Part) : 1.0);
+            foreach (var part in segment.Parts)
+                part.AddPrices(side, withTax, prices);
         return prices;
     }
 

@@ -11,4 +11,7 @@ public enum ChargePeriod
 
     /// <summary>Each year; part of a year by its days, 365 or 366.</summary>
     Year,
+
+    /// <summary>Each bill; part of a billing period by its days.</summary>
+    Bill,
 }

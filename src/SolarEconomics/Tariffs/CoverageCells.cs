@@ -8,9 +8,7 @@ internal sealed class CoverageCells(EnergyPart part, DayCalendar calendar)
     internal void None(int dayClass, int minute) => Mark(dayClass, minute, "no rate");
 
     internal void Twice(int dayClass, int minute, int first, int second) =>
-        Mark(dayClass, minute, first == second
-            ? $"\"{part.Rates[first].Name}\" twice"
-            : $"two rates: \"{part.Rates[first].Name}\" and \"{part.Rates[second].Name}\"");
+        Mark(dayClass, minute, $"two rates: \"{part.Rates[first].Name}\" and \"{part.Rates[second].Name}\"");
 
     private void Mark(int dayClass, int minute, string what)
     {

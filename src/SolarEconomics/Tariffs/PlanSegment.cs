@@ -1,4 +1,4 @@
 namespace SolarEconomics;
 
-/// <summary>Days of one billing period under one version of the tariff.</summary>
-internal sealed record PlanSegment(int Period, DateSpan Days, DateSpan WholePeriod, Tariff Tariff, IReadOnlyList<SegmentEnergy> Energy);
+/// <summary>Days of one billing period under one version of the tariff, its parts laid on them.</summary>
+internal sealed record PlanSegment(int Period, Tariff Tariff, IReadOnlyList<SegmentPart> Parts);

@@ -2,31 +2,34 @@ namespace SolarEconomics;
 
 /// <summary>One energy part over one segment of a plan: a byte per interval says which rate applies.</summary>
 /// <remarks>An interval that an edge cuts through is left out of the bytes and shared by time, which is the best that its one number tells.</remarks>
-internal sealed class SegmentEnergy
+internal sealed partial class SegmentEnergy : SegmentPart
 {
     private readonly byte[] _bands;
     private readonly SplitPiece[] _pieces;
+    private readonly SegmentContext _context;
 
-    internal SegmentEnergy(BandTable table, IntervalClock clock, PlanTicks ticks, long from, long until)
+    internal SegmentEnergy(EnergyPart part, SegmentContext context)
     {
-        Part = table.Part;
-        First = ticks.FirstTouching(from);
-        _bands = new byte[Math.Max(0, ticks.FirstFrom(until) - First)];
+        Part = part;
+        _context = context;
+        var (ticks, clock, table) = (context.Ticks, context.Clock, context.TableOf(part));
+        First = ticks.FirstTouching(context.From);
+        _bands = new byte[Math.Max(0, ticks.FirstFrom(context.Until) - First)];
         var cut = (byte)Part.Rates.Count;
         var pieces = new List<SplitPiece>();
         for (var i = 0; i < _bands.Length; i++)
         {
             var start = ticks.StartOf(First + i);
             var end = start + ticks.Step;
-            clock.MoveTo(Math.Max(start, from));
+            clock.MoveTo(Math.Max(start, context.From));
             var runEnd = table.RunEnd(clock.DayClass, clock.SecondOfDay / 60) * 60L;
-            if (start >= from && end <= until && end <= clock.NextChange && clock.SecondOfDay + ticks.Step <= runEnd)
+            if (start >= context.From && end <= context.Until && end <= clock.NextChange && clock.SecondOfDay + ticks.Step <= runEnd)
             {
                 _bands[i] = table.BandAt(clock.DayClass, clock.SecondOfDay / 60);
                 continue;
             }
             _bands[i] = cut;
-            Cut(First + i, Math.Max(start, from), Math.Min(end, until), ticks.Step, table, clock, pieces);
+            Cut(First + i, Math.Max(start, context.From), Math.Min(end, context.Until), ticks.Step, table, clock, pieces);
         }
         _pieces = [.. pieces];
     }
@@ -47,11 +50,16 @@ internal sealed class SegmentEnergy
         foreach (var piece in _pieces) sums[piece.Band] += kwh[piece.Interval] * piece.Share;
     }
 
-    /// <summary>Adds the part's price to each interval's, times a factor.</summary>
-    internal void AddPrices(double[] pricePerKwh, double factor)
+    internal override void AddPrices(EnergySide side, bool withTax, double[] pricePerKwh)
+    {
+        if (side == Part.Side) AddPrices(withTax ? 1.0 + (double)_context.Tariff.TaxOn(Part) : 1.0, pricePerKwh);
+    }
+
+    /// <summary>Adds the part's price to each interval's, times a factor; of the first block where there are blocks.</summary>
+    internal void AddPrices(double factor, double[] pricePerKwh)
     {
         // The last slot belongs to cut intervals, whose pieces follow.
-        double[] rates = [.. Part.Rates.Select(r => (double)r.PerKwh * factor), 0.0];
+        double[] rates = [.. Part.Rates.Select(r => (double)(r.PerKwh * Part.QuantityFactor) * factor), 0.0];
         for (var i = 0; i < _bands.Length; i++) pricePerKwh[First + i] += rates[_bands[i]];
         foreach (var piece in _pieces) pricePerKwh[piece.Interval] += rates[piece.Band] * piece.Share;
     }

@@ -22,17 +22,9 @@ public sealed partial record Tariff
     {
         Parts =
         [
-            .. Parts.Select(part => part switch
-            {
-                SupplyCharge supply => supply with { Amount = supply.Amount * supplyFactor },
-                EnergyPart energy => Scaled(energy, energy.Side == EnergySide.Import ? importFactor : exportFactor),
-                _ => part,
-            }),
+            .. Parts.Select(part => part.Scaled(importFactor, exportFactor, supplyFactor)),
         ],
     };
-
-    private static TariffPart Scaled(EnergyPart part, decimal factor) =>
-        part with { Rates = [.. part.Rates.Select(r => r with { PerKwh = r.PerKwh * factor })] };
 
     private EnergyRate MostHours(EnergyPart part)
     {

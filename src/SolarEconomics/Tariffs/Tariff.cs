@@ -79,5 +79,7 @@ public sealed partial record Tariff
     public IEnumerable<EnergyPart> EnergyParts(EnergySide side) => Parts.OfType<EnergyPart>().Where(p => p.Side == side);
 
     /// <summary>Prints <c>Standard (EUR, from 2022-01-01)</c>.</summary>
-    public override string ToString() => $"{Name} ({Currency}, from {NodaTime.Text.LocalDatePattern.Iso.Format(From)})";
+    public override string ToString() => From <= TariffHistory.AllTime
+        ? $"{Name} ({Currency}, for all time)"
+        : $"{Name} ({Currency}, from {NodaTime.Text.LocalDatePattern.Iso.Format(From)})";
 }

@@ -5,8 +5,8 @@ namespace SolarEconomics;
 /// <content>The same history under another assumption.</content>
 public sealed partial class TariffHistory
 {
-    // The first day of a history that is meant to hold for all time.
-    private static readonly LocalDate AllTime = LocalDate.MinIsoValue;
+    /// <summary>The first day of a version that is meant to hold for all time.</summary>
+    internal static readonly LocalDate AllTime = new(1800, 1, 1);
 
     /// <summary>The latest version in force for all time.</summary>
     public TariffHistory OnlyLatest() => Of(Latest with { From = AllTime });

@@ -47,6 +47,8 @@ public sealed partial class TariffHistory
         throw Throw.NoTariffYet(day, Versions[0]);
     }
 
+    internal TariffHistory WithUnpriced(IReadOnlyList<string> paths) => new(Versions) { Unpriced = paths };
+
     /// <summary>The days on which each version is in force, cut to a span, in order.</summary>
     /// <param name="days">The span wanted, not before the first version.</param>
     /// <exception cref="TariffException">The span starts before the first version.</exception>

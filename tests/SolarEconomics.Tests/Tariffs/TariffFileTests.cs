@@ -80,13 +80,13 @@ public sealed class TariffFileTests
                 "seasons": [ { "name": "winter", "from": "11-01", "until": "03-01" } ],
                 "import": [
                   { "name": "day", "perKwh": 0.3, "when": [ { "hours": ["00:00-17:00", "19:00-24:00"] } ] },
-                  { "name": "evening", "perKwh": 0.4, "when": [ { "days": ["weekdays"], "hours": ["17:00-19:00"] }, { "season": "winter", "days": ["weekdays"], "hours": ["18:00-18:30"] } ] } ] } ] }
+                  { "name": "evening", "perKwh": 0.4, "when": [ { "days": ["weekdays"], "hours": ["17:00-19:00"] }, { "season": "winter", "days": ["weekdays"], "hours": ["16:00-16:30"] } ] } ] } ] }
             """);
         var error = Assert.Throws<RecordException>(() => TariffHistory.Load(path));
         Assert.Equal(
             $"""
             {path}: found 2 mistakes:
-              {path}, line 4, column 5: found in "A" weekdays in winter, 18:00–18:30, "evening" twice, expected every hour covered once.
+              {path}, line 4, column 5: found in "A" weekdays in winter, 16:00–16:30, two rates: "day" and "evening", expected every hour covered once.
               {path}, line 4, column 5: found in "A" weekends, 17:00–19:00, no rate, expected every hour covered once.
             """.ReplaceLineEndings(), error.Message);
     }

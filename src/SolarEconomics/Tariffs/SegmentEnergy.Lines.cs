@@ -1,0 +1,60 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <content>Writing the lines of an energy part.</content>
+internal sealed partial class SegmentEnergy
+{
+    internal override void AddLines(BillRun run, List<BillLine> lines)
+    {
+        var kwh = run.Of(Part.Side);
+        Span<double> sums = stackalloc double[Part.Rates.Count];
+        sums.Clear();
+        Sum(kwh, sums);
+        for (var i = 0; i < sums.Length; i++)
+        {
+            if (sums[i] == 0) continue;
+            var rate = Part.Rates[i];
+            if (rate.Blocks is null) AddLine(rate, rate.Name, Quantity(sums[i]), rate.PerKwh, lines);
+            else AddBlocks(rate, rate.Blocks, sums[i], kwh, (byte)i, lines);
+        }
+    }
+
+    private void AddLine(EnergyRate rate, string name, decimal quantity, decimal perKwh, List<BillLine> lines) =>
+        lines.Add(BillWriter.Line(_context, Part, name, quantity, "kWh", perKwh, Part.Side == EnergySide.Import ? 1 : -1,
+            RuleWords.Energy(Part, rate, quantity, perKwh, _context.Tariff)));
+
+    private void AddBlocks(EnergyRate rate, RateBlocks blocks, double totalKwh, ReadOnlySpan<double> kwh, byte band, List<BillLine> lines)
+    {
+        Span<decimal> inBlocks = stackalloc decimal[blocks.Steps.Count];
+        inBlocks.Clear();
+        if (blocks.Per == BlockPeriod.Day) ShareByDay(blocks, kwh, band, inBlocks);
+        else blocks.Share(Quantity(totalKwh), BlockScale.Of(blocks.Per, _context.Days, _context.WholePeriod), inBlocks);
+        for (var i = 0; i < inBlocks.Length; i++)
+            if (inBlocks[i] != 0) AddLine(rate, RuleWords.Block(rate, blocks, i), inBlocks[i], blocks.Steps[i].PerKwh, lines);
+    }
+
+    private void ShareByDay(RateBlocks blocks, ReadOnlySpan<double> kwh, byte band, Span<decimal> inBlocks)
+    {
+        var at = First;
+        for (var day = _context.Days.Start; day < _context.Days.End; day = day.PlusDays(1))
+        {
+            var end = Math.Min(_context.Ticks.FirstFrom(_context.Second(day.PlusDays(1))), First + _bands.Length);
+            var sum = 0.0;
+            for (var i = at; i < end; i++)
+                if (_bands[i - First] == band) sum += kwh[i];
+            foreach (var piece in _pieces)
+                if (piece.Band == band && piece.Interval >= at && piece.Interval < end) sum += kwh[piece.Interval] * piece.Share;
+            blocks.Share(Quantity(sum), 1, inBlocks);
+            at = end;
+        }
+    }
+
+    /// <summary>Metered kWh as the part prices them.</summary>
+    private decimal Quantity(double kwh)
+    {
+        // A double holds 15 digits for certain; the conversion keeps those and drops the noise of adding.
+        var quantity = (decimal)kwh * Part.QuantityFactor;
+        return Part.QuantityDigits is { } digits ? Math.Round(quantity, digits, MidpointRounding.AwayFromZero) : quantity;
+    }
+}

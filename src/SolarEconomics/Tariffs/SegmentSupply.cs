@@ -1,0 +1,40 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>A fixed charge over the days of a segment. Nothing in it depends on the readings, so its line is written once.</summary>
+internal sealed class SegmentSupply : SegmentPart
+{
+    private readonly BillLine? _line;
+
+    internal SegmentSupply(SupplyCharge supply, SegmentContext context)
+    {
+        var days = DaysOf(supply, context);
+        var quantity = supply.Per switch
+        {
+            ChargePeriod.Day => days.Count,
+            ChargePeriod.Month => days.Sum(d => 1m / CalendarSystem.Iso.GetDaysInMonth(d.Year, d.Month)),
+            ChargePeriod.Year => days.Sum(d => 1m / CalendarSystem.Iso.GetDaysInYear(d.Year)),
+            _ => (decimal)days.Count / context.WholePeriod.Days,
+        };
+        // A thirty-first thirty-one times over is one month: the last digits of a decimal must not say otherwise.
+        quantity = Math.Round(quantity, 12);
+        if (quantity == 0) return;
+        _line = BillWriter.Line(context, supply, supply.Name, quantity, RuleWords.Unit(supply.Per), supply.Amount, 1,
+            RuleWords.Supply(supply, quantity, context.Tariff));
+    }
+
+    internal override void AddLines(BillRun run, List<BillLine> lines)
+    {
+        if (_line is not null) lines.Add(_line);
+    }
+
+    private static List<LocalDate> DaysOf(SupplyCharge supply, SegmentContext context)
+    {
+        var season = context.Tariff.Seasons.FirstOrDefault(s => string.Equals(s.Name, supply.Season, StringComparison.Ordinal));
+        var days = new List<LocalDate>(context.Days.Days);
+        for (var day = context.Days.Start; day < context.Days.End; day = day.PlusDays(1))
+            if (season is null || season.Contains(day)) days.Add(day);
+        return days;
+    }
+}
