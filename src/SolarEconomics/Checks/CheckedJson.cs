@@ -53,9 +53,19 @@ internal sealed class CheckedJson
     internal IReadOnlyList<Problem> Judge(JsonRules rules)
     {
         var problems = _places.Twice.Select(p => At(p, $"field \"{JsonRules.LastName(p)}\" twice", "it once; leave one of them out")).ToList();
+        problems.AddRange(TooLarge(Root, "").Select(p => At(p, $"number {JsonRules.Walk(Root, p)!.Value.GetRawText()}", "a number with at most 28 digits")));
         problems.AddRange(rules.Mistakes(Root).Select(m => At(m.Pointer, m.Found, m.Expected)));
         return [.. problems.Distinct().OrderBy(p => p.Line).ThenBy(p => p.Column)];
     }
+
+    /// <summary>Numbers that no decimal holds: JSON knows no limit.</summary>
+    private static IEnumerable<string> TooLarge(JsonElement at, string pointer) => at.ValueKind switch
+    {
+        JsonValueKind.Number when !at.TryGetDecimal(out _) => [pointer],
+        JsonValueKind.Object => at.EnumerateObject().SelectMany(f => TooLarge(f.Value, pointer + "/" + JsonPlaces.Escape(f.Name))),
+        JsonValueKind.Array => at.EnumerateArray().SelectMany((item, i) => TooLarge(item, FormattableString.Invariant($"{pointer}/{i}"))),
+        _ => [],
+    };
 
     /// <summary>A problem at a place of the file.</summary>
     internal Problem At(string pointer, string found, string expected)

@@ -51,7 +51,7 @@ internal sealed class JsonPlaces
         }
     }
 
-    private static string Escape(string name) =>
+    internal static string Escape(string name) =>
         name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
 
     /// <summary>Counts lines forward only, so that a whole file costs one pass.</summary>

@@ -62,6 +62,13 @@ internal static partial class Throw
     internal static TariffException NoImport(Tariff tariff) =>
         new($"Tariff \"{tariff.Name}\": found no price for import, expected at least one. Add one with Import(…).");
 
+    internal static RecordException NoImportReadings(Readings readings) => new(
+        "Found no readings of import in kWh, expected at least one channel of energy taken from the grid. The readings hold " +
+        (readings.Channels.Count == 0 ? "no channel." : DayWords.And([.. readings.Channels.Select(c => $"\"{c.Name}\" ({c.Flow}, {c.Unit})")]) + "."));
+
+    internal static ArgumentOutOfRangeException NoBillingDay(LocalDate from, LocalDate to) =>
+        new(nameof(to), $"Found a bill from {Iso(from)} to {Iso(to)}, expected the end after the start: the end is the first day that is no longer billed.");
+
     internal static ArgumentException WrongLength(string name, int found, int expected) => new(FormattableString.Invariant(
         $"Found {found} values of {name}, expected {expected}, one for each interval of the plan's grid."), name);
 

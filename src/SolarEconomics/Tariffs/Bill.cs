@@ -38,7 +38,7 @@ public sealed record Bill(DateSpan Period, string Tariff, IReadOnlyList<BillLine
         };
     }
 
-    private static IReadOnlyList<string> Row(BillLine line, CultureInfo culture) =>
+    internal static IReadOnlyList<string> Row(BillLine line, CultureInfo culture) =>
     [
         line.Part, line.Quantity.ToString("#,0.###", culture), line.Unit, line.Rate.ToString("0.00####", culture),
         line.Amount.Amount.ToString("N2", culture), line.Why,

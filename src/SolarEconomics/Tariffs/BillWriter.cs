@@ -10,6 +10,9 @@ internal static class BillWriter
         return new BillLine(name, context.Days, quantity, unit, rate, Of(amount, tariff), Of(amount * tariff.TaxOn(part), tariff), why) { Source = part.Name };
     }
 
+    /// <summary>A sum of kWh as it stands on a bill: adding doubles leaves noise far below what any meter shows.</summary>
+    internal static decimal Kwh(double sum) => Math.Round((decimal)sum, 9);
+
     internal static Bill Total(DateSpan period, Tariff tariff, IReadOnlyList<BillLine> lines)
     {
         var before = 0m;

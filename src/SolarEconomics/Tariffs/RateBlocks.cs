@@ -30,7 +30,7 @@ public sealed record RateBlocks(IReadOnlyList<RateBlock> Steps, BlockPeriod Per 
         var from = 0m;
         for (var i = 0; i < Steps.Count; i++)
         {
-            var until = Steps[i].UpToKwh is { } end ? Math.Min(kwh, end * scale) : kwh;
+            var until = Steps[i].UpToKwh is { } end ? Math.Min(kwh, Math.Round(end * scale, 9)) : kwh;
             if (until > from) inBlocks[i] += until - from;
             from = Math.Max(from, until);
         }

@@ -53,8 +53,7 @@ internal sealed partial class SegmentEnergy
     /// <summary>Metered kWh as the part prices them.</summary>
     private decimal Quantity(double kwh)
     {
-        // A double holds 15 digits for certain; the conversion keeps those and drops the noise of adding.
-        var quantity = (decimal)kwh * Part.QuantityFactor;
+        var quantity = BillWriter.Kwh(kwh) * Part.QuantityFactor;
         return Part.QuantityDigits is { } digits ? Math.Round(quantity, digits, MidpointRounding.AwayFromZero) : quantity;
     }
 }

@@ -19,12 +19,12 @@ internal sealed class SegmentNet(NetMetering net, SegmentContext context) : Segm
         _energy.Sum(run.ExportKwh, export);
         for (var i = 0; i < net.Rates.Count; i++)
         {
-            var left = (decimal)import[i] - (decimal)export[i] - bank[i];
+            var left = BillWriter.Kwh(import[i]) - BillWriter.Kwh(export[i]) - bank[i];
             bank[i] = Math.Max(0, -left);
             if (left <= 0) continue;
             var rate = net.Rates[i];
             lines.Add(BillWriter.Line(context, net, rate.Name + ", net", left, "kWh", rate.PerKwh, 1,
-                RuleWords.Net(rate, left, (decimal)import[i], (decimal)export[i], context.Tariff)));
+                RuleWords.Net(rate, left, BillWriter.Kwh(import[i]), BillWriter.Kwh(export[i]), context.Tariff)));
         }
     }
 

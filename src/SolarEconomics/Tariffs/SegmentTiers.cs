@@ -20,8 +20,8 @@ internal sealed class SegmentTiers : SegmentPart
     {
         Span<double> sum = [0.0];
         _all.Sum(run.ImportKwh, sum);
-        var kwh = (decimal)sum[0];
-        var tier = _charge.Tiers.First(t => t.UpToKwh is null || kwh <= t.UpToKwh * _scale);
+        var kwh = BillWriter.Kwh(sum[0]);
+        var tier = _charge.Tiers.First(t => t.UpToKwh is null || kwh <= Math.Round(t.UpToKwh.Value * _scale, 9));
         var blocks = new RateBlocks(tier.Steps, _charge.Per);
         Span<decimal> inBlocks = new decimal[tier.Steps.Count];
         blocks.Share(kwh, _scale, inBlocks);

@@ -5,7 +5,7 @@ using NodaTime.Text;
 namespace SolarEconomics;
 
 /// <summary>Reads our own tariff file.</summary>
-internal sealed class TariffFile
+internal sealed partial class TariffFile
 {
     internal const int Version = 1;
     internal const string Kind = "a tariff file or a regulator's energy plan";
@@ -75,28 +75,7 @@ internal sealed class TariffFile
             tariff = tariff with { Seasons = [.. seasons.EnumerateArray().Select((s, i) => Season(s, FormattableString.Invariant($"{pointer}/seasons/{i}")))] };
         if (at.TryGetProperty("holidays", out var days))
             tariff = tariff.HolidaysOn(days.EnumerateArray().Select((d, i) => Date(d.GetString()!, FormattableString.Invariant($"{pointer}/holidays/{i}"))));
-        if (at.TryGetProperty("supply", out var supply)) tariff = Supply(tariff, supply);
-        tariff = tariff.With(new EnergyPart("import", EnergySide.Import, Rates(at, pointer, "import")));
-        foreach (var rate in Rates(at, pointer, "importOnTop")) tariff = tariff.With(new EnergyPart(rate.Name, EnergySide.Import, [rate]));
-        if (!at.TryGetProperty("export", out _)) return tariff;
-        decimal? exportTax = at.TryGetProperty("exportTax", out var fraction) ? fraction.GetDecimal() : null;
-        return tariff.With(new EnergyPart("export", EnergySide.Export, Rates(at, pointer, "export")) { TaxFraction = exportTax });
-    }
-
-    private static Tariff Supply(Tariff tariff, JsonElement at)
-    {
-        var name = at.TryGetProperty("name", out var text) ? text.GetString()! : "supply charge";
-        foreach (var (field, per) in new[] { ("perDay", ChargePeriod.Day), ("perMonth", ChargePeriod.Month), ("perYear", ChargePeriod.Year) })
-            if (at.TryGetProperty(field, out var amount)) tariff = tariff.With(new SupplyCharge(name, amount.GetDecimal(), per));
-        return tariff;
-    }
-
-    private IReadOnlyList<EnergyRate> Rates(JsonElement at, string pointer, string field)
-    {
-        if (!at.TryGetProperty(field, out var list)) return [];
-        return [.. list.EnumerateArray().Select((r, i) => new EnergyRate(r.GetProperty("name").GetString()!, r.GetProperty("perKwh").GetDecimal(),
-            r.TryGetProperty("when", out var when)
-                ? [.. when.EnumerateArray().Select((w, j) => Window(w, FormattableString.Invariant($"{pointer}/{field}/{i}/when/{j}")))] : []))];
+        return Parts(tariff, at, pointer);
     }
 
     private RateWindow Window(JsonElement at, string pointer)
@@ -142,7 +121,7 @@ internal sealed class TariffFile
     private static BillRounding Rounding(JsonElement at) => new(
         at.TryGetProperty("mode", out var mode) ? mode.GetString() switch { "half even" => RoundingMode.HalfEven, "towards zero" => RoundingMode.TowardsZero, _ => RoundingMode.HalfUp } : RoundingMode.HalfUp,
         at.TryGetProperty("each", out var each) ? each.GetString() switch { "bill" => RoundingPlace.Bill, "nowhere" => RoundingPlace.Nowhere, _ => RoundingPlace.Line } : RoundingPlace.Line,
-        at.TryGetProperty("digits", out var digits) ? digits.GetInt32() : null);
+        at.TryGetProperty("digits", out var digits) ? (int)digits.GetDecimal() : null);
 
     private static TariffDays Kinds(string word) => word switch
     {

@@ -46,9 +46,8 @@ public sealed class TariffFileTests
         var error = Assert.Throws<RecordException>(() => TariffHistory.Load(path));
         Assert.Equal(
             $"""
-            {path}: found 4 mistakes:
-              {path}, line 5, column 42: found field "suply", expected one of the known fields, such as supply, export, from.
-              {path}, line 6, column 19: found no field "perKwh", expected it: a price before tax per kWh, such as 0.31.
+            {path}: found 3 mistakes:
+              {path}, line 5, column 42: found field "suply", expected one of the known fields, such as supply, export, fees.
               {path}, line 6, column 34: found field "perKwH", expected one of the known fields, such as perKwh, name, when.
               {path}, line 7, column 21: found "half upp", expected one of half up, half even, towards zero.
             """.ReplaceLineEndings(), error.Message);
@@ -100,6 +99,33 @@ public sealed class TariffFileTests
     public void A_file_that_is_no_tariff_gives_one_clear_message(string text, string expected)
     {
         var error = Assert.Throws<RecordException>(() => TariffHistory.Load(TestFiles.Write(text)));
+        Assert.Contains(expected, error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_kind_of_part_reads_from_a_file()
+    {
+        var bill = OneBill.Of(TariffHistory.Load(TestFiles.Data("every-part.json")).Latest, kwh: 300, exportKwh: 100);
+        Assert.Equal(
+        [
+            "supply charge 9.00", "membership 2.50", "energy, first 10 kWh a day 60.00", "grid 6.12", "demand 3.33", "levy 3.31", "loyalty -3.00", "feed-in -5.00",
+        ], bill.Lines.Select(l => FormattableString.Invariant($"{l.Part} {l.Amount.Amount:0.00}")));
+    }
+
+    [Theory]
+    [InlineData("\"import\": [ { \"name\": \"x\" } ]", "found neither \"perKwh\" nor \"blocks\", expected one of them")]
+    [InlineData("\"tax\": 0.1", "found no price of import, expected a field \"import\" or \"importTiers\" with prices per kWh")]
+    [InlineData("\"import\": [ { \"name\": \"x\", \"perKwh\": 1e400 } ]", "found number 1e400, expected a number with at most 28 digits")]
+    [InlineData("\"import\": [ { \"name\": \"x\", \"blocks\": [ { \"upToKwh\": 9, \"perKwh\": 1 }, { \"upToKwh\": 5, \"perKwh\": 1 } ] } ]",
+        "found in \"A\" blocks of \"x\" ending at 9, 5, expected each to end above the one before, and only the last without an end")]
+    [InlineData("\"import\": [ { \"name\": \"x\", \"perKwh\": 1 } ], \"levies\": [ { \"name\": \"l\", \"fraction\": 0.1, \"of\": [ \"imports\" ] } ]",
+        "found in \"A\" \"l\" on \"imports\", expected a part that stands before it: import")]
+    [InlineData("\"import\": [ { \"name\": \"x\", \"perKwh\": 1, \"when\": [ { \"season\": \"wintr\" } ] } ], \"seasons\": [ { \"name\": \"winter\", \"from\": \"11-31\", \"until\": \"03-01\" } ]",
+        "found \"11-31\", expected a month and day that exist")]
+    public void A_part_that_contradicts_itself_is_named(string part, string expected)
+    {
+        var path = TestFiles.Write($$"""{ "version": 1, "currency": "EUR", "tariffs": [ { "name": "A", "from": "2022-01-01", {{part}} } ] }""");
+        var error = Assert.Throws<RecordException>(() => TariffHistory.Load(path));
         Assert.Contains(expected, error.Message, StringComparison.Ordinal);
     }
 }

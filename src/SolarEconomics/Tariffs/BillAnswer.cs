@@ -1,0 +1,76 @@
+using System.Globalization;
+
+namespace SolarEconomics;
+
+/// <summary>The bill of some readings over some days, with how much of those days the readings cover.</summary>
+/// <param name="Days">Billing days.</param>
+/// <param name="Currency">Currency of all amounts.</param>
+/// <param name="Bills">One bill for each period; of the readings there are, where some are missing.</param>
+/// <param name="CoveredShare">Share of the days' time for which there are readings. Range: 0 to 1.</param>
+public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadOnlyList<Bill> Bills, double CoveredShare) : IFinding
+{
+    /// <summary>Whether times without a reading were filled.</summary>
+    public bool IsEstimate { get; init; }
+
+    /// <summary>What the tariff says that cannot be priced here, by its path; empty where everything is priced.</summary>
+    public IReadOnlyList<string> Unpriced { get; init; } = [];
+
+    /// <summary>Which clocks hours and billing days follow, in a sentence.</summary>
+    public string Clocks { get; init; } = "";
+
+    /// <summary>All lines, those of one part and rate added up over the periods.</summary>
+    public IReadOnlyList<BillLine> Lines =>
+    [
+        .. Bills.SelectMany(b => b.Lines).GroupBy(l => (l.Source, l.Part, l.Unit, l.Rate)).Select(g => g.Count() == 1 ? g.First() : g.First() with
+        {
+            Days = new DateSpan(g.First().Days.Start, g.Last().Days.End),
+            Quantity = g.Sum(l => l.Quantity),
+            Amount = Nominal(g.Sum(l => l.Amount.Amount)),
+            Tax = Nominal(g.Sum(l => l.Tax.Amount)),
+            Why = string.Join(" ", g.Select(l => l.Why).Distinct(StringComparer.Ordinal)),
+        }),
+    ];
+
+    /// <summary>Whether there is a total: the readings cover every day, or the answer is an estimate.</summary>
+    public bool HasTotal => CoveredShare >= 1 || IsEstimate;
+
+    /// <summary>Sum of the lines; <see langword="null"/> where the readings do not cover the days.</summary>
+    public Money? TotalBeforeTax => HasTotal ? Nominal(Bills.Sum(b => b.TotalBeforeTax.Amount)) : null;
+
+    /// <summary>Tax on them; <see langword="null"/> where the readings do not cover the days.</summary>
+    public Money? Tax => HasTotal ? Nominal(Bills.Sum(b => b.Tax.Amount)) : null;
+
+    /// <summary>To pay; <see langword="null"/> where the readings do not cover the days.</summary>
+    public Money? Total => HasTotal ? Nominal(Bills.Sum(b => b.Total.Amount)) : null;
+
+    /// <inheritdoc/>
+    public Finding Say(CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(culture);
+        var days = $"{Days.Start.ToString("d", culture)} to {Days.End.PlusDays(-1).ToString("d", culture)}";
+        var covered = CoveredShare.ToString("P1", culture);
+        return new Finding(
+            Total is { } total ? total.Amount.ToString("N2", culture) + " " + Currency : "no total",
+            Total is null ? $"for {days}: the readings cover {covered} of these days. Add the missing readings, choose other days, or ask for an estimate."
+            : IsEstimate ? $"to pay for {days}, as an estimate: the readings cover {covered}, the rest is the mean of the same time of day."
+            : $"to pay for {days}, tax included.")
+        {
+            Notes = [.. NotesOf()],
+            Cautions = [Bill.Caution],
+            Tables =
+            [
+                new FindingTable($"The bill, line by line ({Currency})", ["part", "quantity", "unit", "rate", "amount", "why"],
+                    [.. Lines.Select(l => Bill.Row(l, culture))]),
+            ],
+        };
+    }
+
+    private IEnumerable<string> NotesOf()
+    {
+        foreach (var note in Bills.SelectMany(b => b.Notes).Distinct(StringComparer.Ordinal)) yield return note;
+        if (Clocks.Length > 0) yield return Clocks;
+        foreach (var path in Unpriced) yield return $"Not priced here: {path}.";
+    }
+
+    private Money Nominal(decimal amount) => Money.Nominal(amount, Currency);
+}
