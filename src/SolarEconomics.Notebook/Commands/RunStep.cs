@@ -4,4 +4,4 @@ namespace SolarEconomics.Notebook;
 /// <param name="StepId">Name of the step in its file; the events of the run carry it.</param>
 /// <param name="Code">Its C#.</param>
 /// <param name="Place">How messages call the step, for example <c>step 4</c>.</param>
-public sealed record RunStep(string StepId, string Code, string Place = "this step");
+public sealed record RunStep(string StepId, string Code, string Place = "this step") : SessionCommand;

@@ -61,6 +61,7 @@ internal sealed class EngineKernel : IDisposable
         {
             // A stopped engine answers before the code has really ended, or before it has begun.
             if (!run.TryBegin()) await run.CodeEnded;
+            run.EndCode();
             current = null;
         }
     }

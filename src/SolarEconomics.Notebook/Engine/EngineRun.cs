@@ -9,7 +9,9 @@ internal sealed class EngineRun(Action<EngineHappening> hear, Func<IDisposable> 
     private readonly CancellationTokenSource stop = new();
     private readonly CancellationTokenSource abort = new();
     private readonly TaskCompletionSource ended = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private readonly Lock gate = new();
     private int begun;
+    private bool isDisposed;
 
     /// <summary>Seen by the compiler and by code that asks.</summary>
     internal CancellationToken StopAsked => stop.Token;
@@ -22,7 +24,12 @@ internal sealed class EngineRun(Action<EngineHappening> hear, Func<IDisposable> 
 
     internal void Stop()
     {
-        abort.CancelAfter(Patience);
+        lock (gate)
+        {
+            if (isDisposed) return;
+            abort.CancelAfter(Patience);
+        }
+        // Outside the lock: what hears it runs here and now. A run that ends meanwhile has no one left to tell.
         stop.Cancel();
     }
 
@@ -37,7 +44,11 @@ internal sealed class EngineRun(Action<EngineHappening> hear, Func<IDisposable> 
 
     public void Dispose()
     {
-        stop.Dispose();
-        abort.Dispose();
+        // The first source has no timer and so nothing to free; a late stop may still reach it.
+        lock (gate)
+        {
+            isDisposed = true;
+            abort.Dispose();
+        }
     }
 }

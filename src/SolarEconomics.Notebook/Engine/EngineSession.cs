@@ -9,19 +9,20 @@ namespace SolarEconomics.Notebook;
 public sealed class EngineSession : ISession
 {
     private readonly EventRelay relay = new();
-    private readonly StepQueue queue = new();
+    private readonly StepQueue queue;
     private readonly ConcurrentDictionary<string, TaskCompletionSource<string>> questions = new(StringComparer.Ordinal);
     private readonly PrintBuffer prints;
-    private readonly CultureInfo culture;
     private EngineKernel engine;
+    private Task warm = Task.CompletedTask;
+    private CultureInfo culture = CultureInfo.InvariantCulture;
     private EngineRun? run;
     private string stepId = "";
     private int runNumber;
 
-    private EngineSession(CultureInfo culture)
+    private EngineSession()
     {
-        this.culture = culture;
         prints = new PrintBuffer((stream, text) => relay.Raise(new OutputAdded(stepId, Outputs.Printed(stream, text))));
+        queue = new StepQueue(relay);
         engine = new EngineKernel();
     }
 
@@ -35,19 +36,41 @@ public sealed class EngineSession : ISession
     /// <param name="options">Folder and culture; the memory limit is for a child process only.</param>
     public static async Task<EngineSession> StartAsync(SessionOptions options)
     {
+        var session = Start(options);
+        await session.warm;
+        return session;
+    }
+
+    /// <summary>Starts a session that warms up by itself; steps wait until it has.</summary>
+    internal static EngineSession Start(SessionOptions options)
+    {
         ArgumentNullException.ThrowIfNull(options);
         EngineKernel.QuietEngineFormatting();
-        Environment.CurrentDirectory = options.Folder;
-        var session = new EngineSession(NotebookCulture.Named(options.Culture));
-        await session.WarmAsync();
+        var session = new EngineSession();
+        session.Adopt(options.Folder, options.Culture);
+        session.warm = Task.Run(session.WarmAsync);
         return session;
+    }
+
+    /// <summary>Gives the session the folder and the culture of the notebook that it works for.</summary>
+    internal void Adopt(string folder, string cultureName)
+    {
+        Environment.CurrentDirectory = folder;
+        culture = NotebookCulture.Named(cultureName);
     }
 
     /// <inheritdoc/>
     public Task<StepEnded> RunAsync(RunStep step, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(step);
-        return queue.Add(step, stop => WorkOutAsync(step, stop), cancel);
+        return queue.Add(
+            step,
+            async stop =>
+            {
+                await warm;
+                return await WorkOutAsync(step, stop);
+            },
+            cancel);
     }
 
     /// <inheritdoc/>

@@ -10,6 +10,7 @@ namespace SolarEconomics.Notebook;
 [JsonDerivedType(typeof(StepRan), nameof(StepRan))]
 [JsonDerivedType(typeof(StepFailed), nameof(StepFailed))]
 [JsonDerivedType(typeof(StepStopped), nameof(StepStopped))]
+[JsonDerivedType(typeof(CompletionsFound), nameof(CompletionsFound))]
 [JsonDerivedType(typeof(StateChanged), nameof(StateChanged))]
 [JsonDerivedType(typeof(MemoryMeasured), nameof(MemoryMeasured))]
 [JsonDerivedType(typeof(SessionEnded), nameof(SessionEnded))]

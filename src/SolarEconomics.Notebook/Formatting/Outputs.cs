@@ -27,6 +27,10 @@ internal static class Outputs
         ["output_type"] = "display_data",
     };
 
+    /// <summary>Stands in for an output that no page could show.</summary>
+    internal static JsonObject TooLong(long bytes) => Printed("stderr",
+        FormattableString.Invariant($"This output of {bytes / 1048576} MB is too long to show and was left out. Show a part of it, or write it to a file.\n"));
+
     internal static JsonObject Failed(StepError error) => new()
     {
         ["ename"] = error.Name,

@@ -1,10 +1,8 @@
 namespace SolarEconomics.Notebook;
 
 /// <summary>Runs steps one at a time, in the order in which they were asked for.</summary>
-internal sealed class StepQueue
+internal sealed class StepQueue(EventRelay relay)
 {
-    internal const string Forgotten = "Not worked out: it was taken out of the queue.";
-
     private readonly Lock gate = new();
     private Task last = Task.CompletedTask;
     private CancellationTokenSource forget = new();
@@ -29,12 +27,13 @@ internal sealed class StepQueue
         old.Dispose();
     }
 
-    private static async Task<StepEnded> RunAfter(Task before, RunStep step, Func<CancellationToken, Task<StepEnded>> run, CancellationToken forgotten, CancellationToken cancel)
+    private async Task<StepEnded> RunAfter(Task before, RunStep step, Func<CancellationToken, Task<StepEnded>> run, CancellationToken forgotten, CancellationToken cancel)
     {
         // A caller that holds a lock or a thread of its own is never made to wait for the step itself.
         await before.ConfigureAwait(ConfigureAwaitOptions.ForceYielding | ConfigureAwaitOptions.SuppressThrowing);
-        return forgotten.IsCancellationRequested || cancel.IsCancellationRequested
-            ? new StepStopped(step.StepId, Forgotten, TimeSpan.Zero)
-            : await run(cancel);
+        if (!forgotten.IsCancellationRequested && !cancel.IsCancellationRequested) return await run(cancel);
+        var stopped = new StepStopped(step.StepId, Throw.StoppedInQueue, TimeSpan.Zero);
+        relay.Raise(stopped);
+        return stopped;
     }
 }
