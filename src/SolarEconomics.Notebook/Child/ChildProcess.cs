@@ -63,6 +63,7 @@ internal sealed class ChildProcess : IDisposable
             StandardOutputEncoding = Encoding.UTF8,
             StandardErrorEncoding = Encoding.UTF8,
             CreateNoWindow = true,
+            UseShellExecute = false,
         };
         ChildEnvironment.Prepare(start, memoryLimitBytes);
         try
