@@ -14,7 +14,8 @@ public static partial class AtomicFile
     /// <exception cref="UnauthorizedAccessException">File or folder may not be written.</exception>
     public static void Write(string path, ReadOnlySpan<byte> content)
     {
-        var target = (File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName : null) ?? Path.GetFullPath(path);
+        var full = Path.GetFullPath(path);
+        var target = (File.Exists(full) ? File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName : null) ?? full;
         var folder = Path.GetDirectoryName(target)!;
         RefuseReadOnly(target);
         var temporary = Path.Combine(folder, $".{Path.GetFileName(target)}.{Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(4))}.tmp");

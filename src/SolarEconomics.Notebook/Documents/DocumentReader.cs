@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
@@ -19,6 +20,10 @@ internal static class DocumentReader
         catch (JsonException e)
         {
             throw Throw.NotJson(name, e);
+        }
+        catch (ArgumentException e) when (e.InnerException is EncoderFallbackException)
+        {
+            throw Throw.NotText(name, e);
         }
         try
         {

@@ -7,6 +7,8 @@ namespace SolarEconomics.Notebook;
 /// <remarks>Fields and kinds of cell that are not known here survive reading and saving. Not thread-safe: change it from one thread at a time.</remarks>
 public sealed partial class NotebookDocument
 {
+    private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
     private readonly JsonObject root;
     private readonly List<NotebookStep> steps;
 
@@ -58,7 +60,16 @@ public sealed partial class NotebookDocument
     {
         ArgumentNullException.ThrowIfNull(path);
         if (!File.Exists(path)) throw Throw.NoNotebook(path);
-        return Parse(File.ReadAllText(path, Encoding.UTF8), path);
+        try
+        {
+            // Strict: a letter that cannot be read would otherwise be replaced, and saved so.
+            var bytes = File.ReadAllBytes(path);
+            return Parse(StrictUtf8.GetString(bytes.AsSpan().StartsWith("\ufeff"u8) ? bytes.AsSpan(3) : bytes), path);
+        }
+        catch (DecoderFallbackException e)
+        {
+            throw Throw.NotUtf8(path, e);
+        }
     }
 
     /// <summary>Reads a notebook from its text.</summary>

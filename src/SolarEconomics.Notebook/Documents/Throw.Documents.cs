@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
@@ -24,6 +25,9 @@ internal static partial class Throw
 
     internal static NotebookFormatException NotText(string name, Exception inner) =>
         new($"{name}: found a text with half of a character in it (a lone surrogate), expected whole characters. Nothing was changed in the file.", inner);
+
+    internal static NotebookFormatException NotUtf8(string name, DecoderFallbackException inner) =>
+        new(FormattableString.Invariant($"{name}, byte {inner.Index}: found bytes that are not UTF-8 text, expected a notebook (.ipynb). Nothing was changed in the file."), inner);
 
     internal static FileNotFoundException NoNotebook(string path) =>
         new($"{path}: found no such file, expected a notebook (.ipynb).", path);

@@ -53,6 +53,7 @@ internal static class CommandLine
         root.Options.Add(LogOption);
         var open = OpenVerb.Make(io);
         root.Subcommands.Add(open);
+        root.Subcommands.Add(RunVerb.Make(io));
         root.Subcommands.Add(SessionVerb.Make());
         OpenVerb.AlsoWithoutItsName(root, io);
         return root;

@@ -1,0 +1,45 @@
+namespace SolarEconomics.Notebook.Tests;
+
+public sealed class AtomicFileTests
+{
+    [Fact]
+    public void A_file_is_replaced_and_nothing_else_is_left()
+    {
+        using var folder = new TemporaryFolder();
+        AtomicFile.Write(folder.File("a.txt"), "one"u8);
+        AtomicFile.Write(folder.File("a.txt"), "two"u8);
+        Assert.Equal("two", File.ReadAllText(folder.File("a.txt")));
+        Assert.Single(Directory.GetFileSystemEntries(folder.Path));
+    }
+
+    [Fact]
+    public void A_read_only_file_is_refused_and_kept()
+    {
+        using var folder = new TemporaryFolder();
+        var path = folder.File("a.txt");
+        File.WriteAllText(path, "kept");
+        File.SetAttributes(path, FileAttributes.ReadOnly);
+        Assert.Contains("read-only", Assert.Throws<UnauthorizedAccessException>(() => AtomicFile.Write(path, "new"u8)).Message, StringComparison.Ordinal);
+        Assert.Equal("kept", File.ReadAllText(path));
+        File.SetAttributes(path, FileAttributes.Normal);
+    }
+
+    [Fact]
+    public void A_link_stays_a_link_and_its_file_is_replaced()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.File("real.txt"), "old");
+        File.CreateSymbolicLink(folder.File("link.txt"), folder.File("real.txt"));
+        AtomicFile.Write(folder.File("link.txt"), "new"u8);
+        Assert.NotNull(new FileInfo(folder.File("link.txt")).LinkTarget);
+        Assert.Equal("new", File.ReadAllText(folder.File("real.txt")));
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there_leaves_nothing_behind()
+    {
+        using var folder = new TemporaryFolder();
+        Assert.Throws<DirectoryNotFoundException>(() => AtomicFile.Write(folder.File("none/a.txt"), "x"u8));
+        Assert.Empty(Directory.GetFileSystemEntries(folder.Path));
+    }
+}
