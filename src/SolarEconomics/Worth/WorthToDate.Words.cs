@@ -15,7 +15,6 @@ public sealed partial class WorthToDate
             {
                 Notes = Notes,
                 Cautions = [Cautions.Money, Cautions.Records],
-                Tables = [LadderTable(culture)],
             };
         }
         var words = $"from {days}, between {Wording.Whole(Range.Low, culture)} and {Wording.Whole(Range.High!.Value, culture)} as the records allow";
