@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime;
 
 namespace SolarEconomics;
 
@@ -8,4 +9,28 @@ internal static partial class Throw
     internal static ArgumentException BentEfficiency(double atTenth, double atHalf, double atFull) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found efficiencies {atTenth}, {atHalf} and {atFull} at 10, 50 and 100 % load, expected ones that no negative loss would need. Check that they stand in this order."));
+
+    internal static ArgumentException WeatherColumnLength(string name, int found, int expected) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {found} values of {name}, expected one per step: {expected}."));
+
+    internal static ArgumentException WeatherValue(string name, Instant at, double found, double low, double high, string unit) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found {name} {found} at {at}, expected {low} to {high} ({unit}). Fill or leave out gaps first; NaN is not weather."));
+
+    internal static ArgumentException DiffuseAboveGlobal(Instant at, double globalWm2, double diffuseWm2) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found diffuse {diffuseWm2} W/m² above global {globalWm2} W/m² at {at}, expected it at or below. Are the two columns swapped, or is one of them beam?"));
+
+    internal static ArgumentException InitialLevels(int found, int perYear) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {found} initial levels, expected {perYear} above 0, one per season of the year."));
+
+    internal static ArgumentException NoInitialLevel(double intercept) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found a line that starts at {intercept:0.###}, expected one above 0: these totals tell nothing about ageing."));
+
+    internal static ArgumentException TooFewYears(int months) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {months} months, expected at least 36: a slope with an error needs three whole years."));
+
+    internal static ArgumentException DaysOutOfOrder(LocalDate first, LocalDate second) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found {second:uuuu-MM-dd} after {first:uuuu-MM-dd}, expected the next day. A day without a reading stands in the list without a measured value."));
 }

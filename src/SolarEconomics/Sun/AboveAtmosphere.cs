@@ -12,11 +12,8 @@ public static class AboveAtmosphere
     /// <summary>Sunlight square to the beam at an instant. Unit: W/m². Range: about 1,316 to 1,407.</summary>
     /// <param name="instant">The instant.</param>
     /// <remarks>Equation: E0 = 1361 / R², R the distance of the sun in mean distances.</remarks>
-    public static double NormalWm2(Instant instant)
-    {
-        var distance = SolarCoordinates.At(instant).DistanceAu;
-        return SolarConstantWm2 / (distance * distance);
-    }
+    public static double NormalWm2(Instant instant) =>
+        SolarCoordinates.At(instant).ExtraterrestrialNormalWm2;
 
     /// <summary>Energy of a day on a level plane above the atmosphere. Unit: kWh/m².</summary>
     /// <param name="date">Local date at the place.</param>
@@ -30,7 +27,7 @@ public static class AboveAtmosphere
         var sunset = SolarTime.SunsetHourAngleDeg(latitudeDeg, sun.DeclinationDeg) * SolarCoordinates.DegToRad;
         var (sinLatitude, cosLatitude) = Math.SinCos(latitudeDeg * SolarCoordinates.DegToRad);
         var (sinDeclination, cosDeclination) = Math.SinCos(sun.DeclinationDeg * SolarCoordinates.DegToRad);
-        return 24 / Math.PI * SolarConstantWm2 / (sun.DistanceAu * sun.DistanceAu) / 1000
+        return 24 / Math.PI * sun.ExtraterrestrialNormalWm2 / 1000
             * ((sunset * sinLatitude * sinDeclination) + (cosLatitude * cosDeclination * Math.Sin(sunset)));
     }
 }

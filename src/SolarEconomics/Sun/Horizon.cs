@@ -16,6 +16,9 @@ public sealed class Horizon
     /// <summary>A free horizon.</summary>
     public static Horizon Free { get; } = new([0], [0]);
 
+    /// <summary>Whether nothing stands above level.</summary>
+    internal bool SeesAll => _elevationDeg.All(e => e == 0);
+
     /// <summary>A horizon from points measured with compass and clinometer.</summary>
     /// <param name="points">Azimuth clockwise from north (0 to below 360) and elevation (0 to below 90), both in degrees, in any order; at least one.</param>
     /// <exception cref="ArgumentException">No point, or two points of one azimuth.</exception>

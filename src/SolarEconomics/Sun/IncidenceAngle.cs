@@ -3,11 +3,11 @@ namespace SolarEconomics;
 /// <summary>Share of the light that enters the glass at an angle, relative to square on: the incidence-angle modifier.</summary>
 public static class IncidenceAngle
 {
-    private const double GlassIndex = 1.526;
-    private const double AbsorptionPerM = 4.0;
-    private const double GlassThicknessM = 0.002;
+    internal const double GlassIndex = 1.526;
+    internal const double AbsorptionPerM = 4.0;
+    internal const double GlassThicknessM = 0.002;
 
-    private static readonly double SquareOn = Math.Exp(-AbsorptionPerM * GlassThicknessM)
+    internal static readonly double SquareOn = Math.Exp(-AbsorptionPerM * GlassThicknessM)
         * (1 - Math.Pow((GlassIndex - 1) / (GlassIndex + 1), 2));
 
     /// <summary>Modifier by the laws of refraction and reflection for one sheet of uncoated glass. Range: 0 to 1.</summary>

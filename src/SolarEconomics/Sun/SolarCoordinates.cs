@@ -29,6 +29,16 @@ internal readonly record struct SolarCoordinates(
     internal double DeclinationDeg =>
         Math.Asin(Math.Sin(ObliquityDeg * DegToRad) * Math.Sin(ApparentLongitudeDeg * DegToRad)) / DegToRad;
 
+    /// <summary>Sunlight above the atmosphere square to the beam, in W/m².</summary>
+    internal double ExtraterrestrialNormalWm2 => AboveAtmosphere.SolarConstantWm2 / (DistanceAu * DistanceAu);
+
+    /// <summary>Direction from a place, seen from the centre of the earth: parallax (9″) left out.</summary>
+    internal SunDirection DirectionFrom(double latitudeDeg, double longitudeDeg) =>
+        SunDirection.OfHourAngle(latitudeDeg, DeclinationDeg, HourAngleDeg(longitudeDeg));
+
+    /// <summary>Angle since solar noon at a longitude.</summary>
+    internal double HourAngleDeg(double longitudeDeg) => HalfTurn(SiderealTimeDeg + longitudeDeg - RightAscensionDeg);
+
     /// <summary>Solar time less mean time, in minutes.</summary>
     internal double EquationOfTimeMinutes =>
         4.0 * HalfTurn(MeanLongitudeDeg - 0.0057183 - RightAscensionDeg + (NutationDeg * Math.Cos(ObliquityDeg * DegToRad)));

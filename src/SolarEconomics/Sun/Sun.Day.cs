@@ -46,7 +46,7 @@ public static partial class Sun
             var sun = SolarCoordinates.At(guess);
             var horizon = SolarTime.HourAngleOfElevationDeg(latitudeDeg, sun.DeclinationDeg, RiseElevationDeg);
             if (horizon is null) return null;
-            var next = guess + Duration.FromHours(SolarCoordinates.HalfTurn((side * horizon.Value) - HourAngle(sun, longitudeDeg)) / 15.0);
+            var next = guess + Duration.FromHours(SolarCoordinates.HalfTurn((side * horizon.Value) - sun.HourAngleDeg(longitudeDeg)) / 15.0);
             if (Math.Abs((next - guess).TotalSeconds) < 0.01) return next;
             guess = next;
         }

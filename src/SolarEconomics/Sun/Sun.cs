@@ -20,7 +20,7 @@ public static partial class Sun
         Require.Within(latitudeDeg, -90, 90, "degrees, north positive");
         Require.Within(longitudeDeg, -180, 180, "degrees, east positive");
         var sun = SolarCoordinates.At(instant);
-        var hourAngle = HourAngle(sun, longitudeDeg);
+        var hourAngle = sun.HourAngleDeg(longitudeDeg);
         var geocentric = SunDirection.OfHourAngle(latitudeDeg, sun.DeclinationDeg, hourAngle);
         // Seen from the surface instead of the centre of the earth the sun stands up to 9" lower.
         var zenith = geocentric.ZenithDeg + (ParallaxDeg / sun.DistanceAu * Math.Sin(geocentric.ZenithDeg * SolarCoordinates.DegToRad));
@@ -40,7 +40,4 @@ public static partial class Sun
     /// <summary>Days since noon of 1 January 4713 BC, universal time.</summary>
     /// <param name="instant">The instant.</param>
     public static double JulianDay(Instant instant) => SolarCoordinates.JulianDay(instant);
-
-    private static double HourAngle(SolarCoordinates sun, double longitudeDeg) =>
-        SolarCoordinates.HalfTurn(sun.SiderealTimeDeg + longitudeDeg - sun.RightAscensionDeg);
 }

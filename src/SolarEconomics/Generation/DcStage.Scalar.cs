@@ -1,0 +1,51 @@
+namespace SolarEconomics;
+
+/// <summary>The same array step by step, from the public formulas: the reference of the lanes, and the way of skies and shade that they do not know.</summary>
+internal sealed partial class DcStage
+{
+    internal void StepByStep(StepBlock block, int steps, StageSums sums)
+    {
+        for (var i = 0; i < steps; i++)
+        {
+            var sun = new SunDirection(block.East[i], block.North[i], block.Up[i]);
+            var above = block.ExtraterrestrialWm2[i];
+            var irradiance = block.IsSplit
+                ? new Irradiance(block.GlobalWm2[i], block.BeamWm2[i], block.DiffuseWm2[i])
+                : Decomposition.Split(block.GlobalWm2[i], sun, above);
+            var on = new Sky(sun, irradiance, above).On(_array.Plane, _model.Sky, _model.GroundReflection);
+            var lit = Shaded(on, sun);
+            block.PlaneKw[i] += lit.TotalWm2 * _ratedKw;
+            var glass = IncidenceAngle.Glass(sun.CosIncidence(_array.Plane));
+            var inside = ((lit.BeamWm2 + lit.AroundSunWm2) * glass) + (lit.DomeWm2 * _skyGlass) + (lit.GroundWm2 * _groundGlass);
+            var clean = inside * _clean;
+            var faint = Math.Max(0, 1 + (Math.Log(Math.Max(clean, FaintWm2) / 1000) * _lowLightPerLog));
+            var atLowLight = clean * faint * _ratedKw;
+            var cell = CellTemperature.ByHeatShed(lit.TotalWm2, block.AirC[i], block.WindMs[i], _array.Mounting);
+            var atHeat = atLowLight * Math.Max(0, 1 + (_array.Module.PowerPerK * (cell - 25)));
+            var matched = atHeat * _ageAndMismatch;
+            var atInverter = Math.Max(0, matched - (matched * matched * _model.WiringLossAtRated / (_ratedKw * 1000)));
+            block.DcW[i] += atInverter;
+
+            sums.Nominal += on.TotalWm2 * _ratedKw;
+            sums.AfterShade += lit.TotalWm2 * _ratedKw;
+            sums.AfterReflection += inside * _ratedKw;
+            sums.AfterLowLight += atLowLight;
+            sums.AfterHeat += atHeat;
+            sums.AfterWiring += atInverter;
+        }
+        block.RatedKw += _ratedKw;
+    }
+
+    /// <summary>Near and far shade: hills and rows take the beam and the sky around the sun; hills also take their part of the dome.</summary>
+    private PlaneIrradiance Shaded(PlaneIrradiance on, SunDirection sun)
+    {
+        if (_model.Horizon.SeesAll && _model.Rows is null) return on;
+        var lit = _model.Horizon.Hides(sun) ? 0 : 1 - (_model.Rows?.ShadedShare(sun) ?? 0);
+        return on with
+        {
+            BeamWm2 = on.BeamWm2 * lit,
+            AroundSunWm2 = on.AroundSunWm2 * lit,
+            DomeWm2 = on.DomeWm2 * (_skyShare / _array.Plane.SkyShare),
+        };
+    }
+}

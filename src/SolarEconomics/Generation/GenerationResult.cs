@@ -1,0 +1,137 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>What a model makes of a weather record: power step by step, and every loss on the way.</summary>
+/// <remarks>The losses sum: nominal − all losses = AC. Immutable, so safe to share between threads.</remarks>
+public sealed class GenerationResult : IFinding
+{
+    private readonly double[] _planeWm2;
+    private readonly double[] _dcW;
+    private readonly double[] _acW;
+
+    internal GenerationResult(GenerationModel model, Site site, Weather weather, StageSums sums, double[] planeWm2, double[] dcW, double[] acW)
+    {
+        Model = model;
+        Site = site;
+        Weather = weather;
+        (_planeWm2, _dcW, _acW) = (planeWm2, dcW, acW);
+        var toKwh = weather.Grid.StepHours / 1000;
+        NominalKwh = sums.Nominal * toKwh;
+        Losses = ListLosses(model, sums, toKwh);
+        AcKwh = sums.AfterClipping * (1 - model.DownTime) * toKwh;
+        ClippedHours = sums.ClippedSteps * weather.Grid.StepHours;
+        StandbyKwh = model.Inverter.NightW * dcW.Count(w => w <= 0) * toKwh;
+    }
+
+    /// <summary>The model.</summary>
+    public GenerationModel Model { get; }
+
+    /// <summary>The site.</summary>
+    public Site Site { get; }
+
+    /// <summary>The weather.</summary>
+    public Weather Weather { get; }
+
+    /// <summary>Light on the planes, mean of the arrays by their kWp, shade taken off. Unit: W/m².</summary>
+    public ReadOnlySpan<double> PlaneWm2 => _planeWm2;
+
+    /// <summary>Power at the inverter's DC side. Unit: W.</summary>
+    public ReadOnlySpan<double> DcW => _dcW;
+
+    /// <summary>Power at AC. Unit: W.</summary>
+    public ReadOnlySpan<double> AcW => _acW;
+
+    /// <summary>Rated power at the light that falls on the planes, before any loss. Unit: kWh.</summary>
+    public double NominalKwh { get; }
+
+    /// <summary>What is lost between nominal and AC, in the order of the energy's way. Their sum is nominal less AC.</summary>
+    public IReadOnlyList<GenerationLoss> Losses { get; }
+
+    /// <summary>Energy at AC. Unit: kWh.</summary>
+    public double AcKwh { get; }
+
+    /// <summary>Hours in which the inverter clipped. Steps of an hour hide short peaks: then a lower bound.</summary>
+    public double ClippedHours { get; }
+
+    /// <summary>Energy that the inverter takes by night. Unit: kWh. Load of the plant, in no loss above.</summary>
+    public double StandbyKwh { get; }
+
+    /// <summary>Yields and performance ratio.</summary>
+    public Yields Yields => new(AcKwh, Model.RatedKwp, _planeWm2.Sum() * Weather.Grid.StepHours / 1000);
+
+    /// <summary>AC energy of each calendar month of the site's clock, in order. Unit: kWh.</summary>
+    public IReadOnlyList<(YearMonth Month, double Kwh)> ByMonth()
+    {
+        var months = new List<(YearMonth Month, double Kwh)>();
+        var grid = Weather.Grid;
+        var (until, sum) = (Instant.MinValue, 0.0);
+        YearMonth month = default;
+        for (var i = 0; i < _acW.Length; i++)
+        {
+            var start = grid.StartOf(i);
+            if (start >= until)
+            {
+                if (i > 0) months.Add((month, sum));
+                month = start.InZone(Site.Zone).Date.ToYearMonth();
+                until = month.PlusMonths(1).OnDayOfMonth(1).AtStartOfDayInZone(Site.Zone).ToInstant();
+                sum = 0;
+            }
+            sum += _acW[i] * grid.StepHours / 1000;
+        }
+        if (_acW.Length > 0) months.Add((month, sum));
+        return months;
+    }
+
+    /// <inheritdoc/>
+    public Finding Say(CultureInfo culture)
+    {
+        var largest = Losses.MaxBy(l => l.Kwh)!;
+        return new Finding(
+            string.Create(culture, $"{AcKwh:#,0} kWh"),
+            string.Create(culture, $"from {Model.RatedKwp:0.00} kWp over {Weather.Grid.Count * Weather.Grid.StepHours / 24:#,0} days: {Yields.FinalHours:#,0} kWh per kWp, performance ratio {Yields.PerformanceRatio:0.00}. The largest loss is {largest.Name}, {largest.Kwh:#,0} kWh."))
+        {
+            Notes =
+            [
+                "Weather: " + Weather.Origin + ".",
+                string.Create(culture, $"Sky: {Model.Sky}; ground reflection {Model.GroundReflection:0.00}; the performance ratio without a sensor in the plane carries the weather's error."),
+            ],
+            Tables =
+            [
+                new FindingTable("From nominal to AC", ["Step", "kWh", "% of nominal"],
+                [
+                    Row("nominal: rated power at the light on the planes", NominalKwh, 1, culture),
+                    .. Losses.Select(l => Row(l.Name, -l.Kwh, -l.Share, culture)),
+                    Row("AC", AcKwh, NominalKwh > 0 ? AcKwh / NominalKwh : 0, culture),
+                ]),
+            ],
+        };
+    }
+
+    private static string[] Row(string name, double kwh, double share, CultureInfo culture) =>
+        [name, kwh.ToString("#,0.0", culture), (share * 100).ToString("0.00", culture)];
+
+    private static IReadOnlyList<GenerationLoss> ListLosses(GenerationModel model, StageSums sums, double toKwh)
+    {
+        GenerationLoss Loss(string name, double lost) => new(name, lost * toKwh, sums.Nominal > 0 ? lost / sums.Nominal : 0);
+        var soiled = sums.AfterReflection * (1 - model.SoilingLoss);
+        var aged = sums.AfterHeat * model.AgeFactor;
+        var matched = aged * (1 - model.MismatchLoss);
+        return
+        [
+            Loss("shade", sums.Nominal - sums.AfterShade),
+            Loss("reflection at the glass", sums.AfterShade - sums.AfterReflection),
+            Loss("dirt", sums.AfterReflection - soiled),
+            Loss("faint light", soiled - sums.AfterLowLight),
+            Loss("heat", sums.AfterLowLight - sums.AfterHeat),
+            Loss("age", sums.AfterHeat - aged),
+            Loss("mismatch", aged - matched),
+            Loss("cables", matched - sums.AfterWiring),
+            Loss("above the input's limit", sums.AfterWiring - sums.AfterInputLimit),
+            Loss("inverter", sums.AfterInputLimit - sums.AfterConversion),
+            Loss("clipping", sums.AfterConversion - sums.AfterClipping),
+            Loss("down time", sums.AfterClipping * model.DownTime),
+        ];
+    }
+}

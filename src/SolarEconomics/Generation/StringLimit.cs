@@ -1,0 +1,14 @@
+namespace SolarEconomics;
+
+/// <summary>One limit of a string check: what was found, what is allowed, and how the two stand.</summary>
+/// <param name="What">What is compared, in words.</param>
+/// <param name="Found">Value found, in <paramref name="Unit"/>; <see langword="null"/> where a figure is missing.</param>
+/// <param name="Limit">Limit, in <paramref name="Unit"/>; <see langword="null"/> where it is missing.</param>
+/// <param name="Unit">Unit of both.</param>
+/// <param name="Verdict">How they stand.</param>
+/// <param name="Why">What is missing, or how the value was reckoned.</param>
+public sealed record StringLimit(string What, double? Found, double? Limit, string Unit, Verdict Verdict, string Why)
+{
+    /// <summary>Room left as a share of the limit, negative where broken; <see langword="null"/> where it cannot be told.</summary>
+    public double? Margin => Found is { } found && Limit is { } limit && limit != 0 ? Math.Abs((limit - found) / limit) * (Verdict == Verdict.Fails ? -1 : 1) : null;
+}
