@@ -14,6 +14,9 @@ public sealed record AgeingEstimate : IFinding
 
     private const double NormalNinetyFive = 1.959963984540054;
 
+    // √(π/2): how much wider a median's error is than a mean's, for a bell curve.
+    private const double MedianOverMean = 1.2533141373155;
+
     private AgeingEstimate(string method, string correction, int years, double recordRate, ConfidenceInterval recordInterval, double scatter)
     {
         (Method, WeatherCorrection, Years) = (method, correction, years);
@@ -84,8 +87,9 @@ public sealed record AgeingEstimate : IFinding
     /// <summary>Estimate from months by the median of all pairs a year apart.</summary>
     /// <param name="monthlyKwh">One value per month, in order. Censored months are <see langword="null"/> and left out.</param>
     /// <param name="weatherCorrection">What was done about weather, in words; <see langword="null"/> says that nothing was.</param>
-    /// <remarks>The range treats each year's months as one draw, because a sunny year lifts them together: the half-width is that of a line through as many
-    /// yearly totals, with the scatter of the yearly means. Source: gen-8.</remarks>
+    /// <remarks>The range treats the pairs of one year as one draw, because a sunny year lifts all its months together:
+    /// ± t · √(π/2) · sd of the yearly medians / √(their number). Wider than that of a line, whose every year weighs in; a line is the sharper tool where
+    /// years are whole, this one where months are missing. Source: gen-8.</remarks>
     /// <exception cref="ArgumentException">Fewer than three whole years.</exception>
     public static AgeingEstimate ByYearOnYear(IReadOnlyList<double?> monthlyKwh, string? weatherCorrection = null)
     {
@@ -93,13 +97,16 @@ public sealed record AgeingEstimate : IFinding
         var years = monthlyKwh.Count / 12;
         if (years < 3) throw Throw.TooFewYears(monthlyKwh.Count);
         var median = Statistics.Median(YearOnYear.Rates(monthlyKwh, 12));
-        var season = Enumerable.Range(0, 12).Select(m => Enumerable.Range(0, years).Select(y => monthlyKwh[(12 * y) + m]).OfType<double>().DefaultIfEmpty(0).Average()).ToArray();
-        double[] relative = [.. Enumerable.Range(0, years).Select(y =>
-            Enumerable.Range(0, 12).Where(m => season[m] > 0 && monthlyKwh[(12 * y) + m] is not null).Select(m => monthlyKwh[(12 * y) + m]!.Value / season[m]).DefaultIfEmpty(1).Average())];
-        var scatter = LineFit.Of([.. Enumerable.Range(0, years).Select(i => (double)i)], relative).ResidualSd;
-        var half = HalfWidth(scatter, years);
+        double[] yearly = [.. Enumerable.Range(0, years - 1)
+            .Select(y => YearOnYear.Rates([.. monthlyKwh.Skip(12 * y).Take(24)], 12))
+            .Where(rates => rates.Length > 0)
+            .Select(rates => Statistics.Median(rates))];
+        if (yearly.Length < 2) throw Throw.TooFewYears(monthlyKwh.Count);
+        var spread = Statistics.StandardDeviation(yearly);
+        var half = StudentT.TwoSidedQuantile(0.95, yearly.Length - 1) * MedianOverMean * spread / Math.Sqrt(yearly.Length);
+        // A rate is the difference of two years, so its scatter is √2 times that of a year.
         return new AgeingEstimate("median of months a year apart", weatherCorrection ?? "none", years, median,
-            new ConfidenceInterval(median - half, median + half, 0.95), scatter);
+            new ConfidenceInterval(median - half, median + half, 0.95), spread / Math.Sqrt(2));
     }
 
     /// <summary>How far a yearly slope from so many years is uncertain, both ways, at 95 %.</summary>
