@@ -105,7 +105,8 @@ public sealed record Ageing
     private double LaterSum(double start, double years)
     {
         if (LossPerYear == 0) return start * years;
-        if (IsCompound) return start * (Math.Pow(1 - LossPerYear, years) - 1) / Math.Log(1 - LossPerYear);
+        // A loss too small to change 1 - d still has a logarithm.
+        if (IsCompound) return start * Growth.OverPeriods(-LossPerYear, years) / Growth.LogOnePlus(-LossPerYear);
         var counted = Math.Min(years, start / LossPerYear);
         return (start - LossPerYear * counted / 2) * counted;
     }

@@ -11,7 +11,7 @@ internal static partial class Throw
         var percent = (rate * 100).ToString("0.##", CultureInfo.InvariantCulture);
         var number = rate.ToString(CultureInfo.InvariantCulture);
         return new ArgumentOutOfRangeException(nameof(rate), rate, rate >= 1 && double.IsFinite(rate)
-            ? $"Found a rate of {number}, which is {percent} % a year. Did you mean {(rate / 100).ToString(CultureInfo.InvariantCulture)}? " +
+            ? $"Found a rate of {number}, which is {percent} % a year. Did you mean {(rate / 100).ToString("0.######", CultureInfo.InvariantCulture)}? " +
               $"Rates are fractions: 5 % is written 0.05. If {percent} % is meant, say so with Rate.NominalPercent({percent})."
             : $"Found a rate of {number}, expected a fraction above -1: 5 % a year is written 0.05, and nothing loses more than all.");
     }

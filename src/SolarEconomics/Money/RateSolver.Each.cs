@@ -55,17 +55,18 @@ internal static partial class RateSolver
     {
         var (single, v) = StartInLanes<TLanes>(byYear, values);
         var settled = TLanes.Zero;
-        for (var step = 0; step < 40; step++)
+        for (var step = 0; step < MostQuickSteps; step++)
         {
-            TLanes value = TLanes.Zero, slope = TLanes.Zero;
+            TLanes value = TLanes.Zero, slope = TLanes.Zero, bend = TLanes.Zero;
             for (var at = (values - 1) * TLanes.Width; at >= 0; at -= TLanes.Width)
             {
+                bend = TLanes.MultiplyAdd(bend, v, slope);
                 slope = TLanes.MultiplyAdd(slope, v, value);
                 value = TLanes.MultiplyAdd(value, v, TLanes.Load(byYear[at..]));
             }
-            var change = value / slope;
+            var change = value * slope / ((slope * slope) - (value * bend));
             v -= change;
-            settled |= TLanes.LessThan(TLanes.Abs(change), v * TLanes.Of(1e-9));
+            settled |= TLanes.LessThan(TLanes.Abs(change), v * TLanes.Of(Settled));
             if (TLanes.All(settled | TLanes.Not(single))) break;
         }
         return v & settled & single;
@@ -89,7 +90,7 @@ internal static partial class RateSolver
             paidYears = TLanes.MultiplyAdd(minus, TLanes.Of(year), paidYears);
         }
         var years = receivedYears / received - paidYears / paid;
-        var growth = TLanes.Of(2) * (received - paid) / ((received + paid) * years);
+        var growth = ((received / paid) - (paid / received)) / (TLanes.Of(2) * years);
         var factor = TLanes.Select(TLanes.LessThan(growth, TLanes.Zero), TLanes.Of(1) - growth, TLanes.Of(1) / (TLanes.Of(1) + growth));
         return (TLanes.Equal(changes, TLanes.Of(1)), factor);
     }

@@ -20,7 +20,7 @@ public static partial class TimeValue
     /// <inheritdoc cref="SinglePresentWorth"/>
     /// <remarks>Equation: (1 - (1 + i)⁻ⁿ) / i; n at rate 0. Source: money-2.</remarks>
     public static double UniformPresentWorth(double rate, int years) =>
-        rate == 0 ? Life(years) : -Growth.OverPeriods(Rate.Asked(rate), -Life(years)) / rate;
+        LevelWorth(Rate.Asked(rate), Life(years));
 
     /// <summary>Capital recovery factor (A/P): what is paid at the end of each of n years for 1 now.</summary>
     /// <inheritdoc cref="SinglePresentWorth"/>
@@ -89,6 +89,15 @@ public static partial class TimeValue
     public static double EquivalentAnnualWorth(double presentWorth, double rate, int years) =>
         Require.Finite(presentWorth) * CapitalRecovery(rate, years);
 
+    /// <summary>Equivalent annual worth of a yearly flow of money over its own life.</summary>
+    /// <param name="flow">Amounts per year, year 0 first; the last year is the life. Shape: 2 values or more.</param>
+    /// <param name="rate">Discount rate per year, nominal for a nominal flow and real for a real one.</param>
+    /// <returns>Level amount at the end of each year, in the flow's currency and basis.</returns>
+    /// <exception cref="BasisMismatchException">The rate is real and the flow nominal, or the reverse.</exception>
+    /// <remarks>Equation: NPV · (A/P). Source: money-2.</remarks>
+    public static Money EquivalentAnnualWorth(MoneyFlow flow, Rate rate) =>
+        flow.InMoney(Discounted(flow.Span, RateOf(flow, rate)) / LevelWorth(rate.PerYear, Life(flow.LastYear)));
+
     /// <summary>The real rate in a nominal one (Fisher).</summary>
     /// <param name="nominalRate">Nominal rate per year, a fraction. Range: above -1, below 1.</param>
     /// <param name="inflation">Inflation per year, a fraction. Range: above -1, below 1.</param>
@@ -102,6 +111,8 @@ public static partial class TimeValue
     /// <remarks>Equation: (1 + real) · (1 + inflation) - 1. Source: money-3.</remarks>
     public static double NominalRate(double realRate, double inflation) =>
         Rate.Asked(realRate) + Rate.Asked(inflation) + realRate * inflation;
+
+    private static double LevelWorth(double rate, int years) => rate == 0 ? years : -Growth.OverPeriods(rate, -years) / rate;
 
     private static int Life(int years, [CallerArgumentExpression(nameof(years))] string name = "") =>
         years is >= 1 and <= 1000 ? years : throw Throw.BadLife(years, name);

@@ -44,11 +44,27 @@ public static partial class TimeValue
     }
 
     /// <summary>Net savings: present value of the savings less that of the investment.</summary>
-    /// <inheritdoc cref="Sir"/>
+    /// <inheritdoc cref="Sir(ReadOnlySpan{double}, ReadOnlySpan{double}, double)"/>
     /// <returns>Net savings in the unit of the amounts; above 0 pays.</returns>
     /// <remarks>Equation: PV of savings - PV of investment. Source: money-13.</remarks>
     public static double NetSavings(ReadOnlySpan<double> savings, ReadOnlySpan<double> investments, double rate) =>
         Npv(savings, rate) - Npv(investments, rate);
+
+    /// <summary>Savings-to-investment ratio (SIR) of flows of money.</summary>
+    /// <param name="savings">What is saved per year, upkeep taken off: positive. Year 0 first.</param>
+    /// <param name="investment">What is invested per year: paid is negative as in every flow, a salvage value positive. Year 0 first.</param>
+    /// <param name="rate">Discount rate per year, nominal for nominal flows and real for real ones.</param>
+    /// <returns>A ratio; above 1 pays. It never ranks exclusive options.</returns>
+    /// <exception cref="BasisMismatchException">The rate is real and a flow nominal, or the reverse.</exception>
+    /// <exception cref="MixedMoneyException">The flows differ in currency or basis.</exception>
+    /// <remarks>Equation: PV of savings / PV of investment. Source: money-13.</remarks>
+    public static double Sir(MoneyFlow savings, MoneyFlow investment, Rate rate)
+    {
+        // Their sum is not used, only its check that both are one kind of money.
+        var perYear = RateOf(savings + investment, rate);
+        var invested = -Discounted(investment.Span, perYear);
+        return invested > 0 ? Discounted(savings.Span, perYear) / invested : throw Throw.CostNotPositive(invested);
+    }
 
     /// <summary>Adjusted internal rate of return (AIRR): the yearly yield if savings are put to work at the discount rate.</summary>
     /// <param name="sir">Savings-to-investment ratio. Range: above 0.</param>
@@ -81,7 +97,7 @@ public static partial class TimeValue
             total = total is { } sum ? sum + cost : cost;
         }
         var all = total!.Value;
-        var perYear = all with { Amount = Throw.IfTooLarge(EquivalentAnnualWorth((double)all.Amount, rate.PerYear, years)) };
+        var perYear = all with { Amount = Throw.IfTooLarge((double)all.Amount / LevelWorth(rate.PerYear, years)) };
         return new LifeCycleCost(costs, all, perYear, rate, years);
     }
 }

@@ -1,3 +1,5 @@
+using NodaTime;
+
 namespace SolarEconomics;
 
 public static partial class TimeValue
@@ -42,6 +44,25 @@ public static partial class TimeValue
     /// <exception cref="BasisMismatchException">The rate is real and the flow nominal, or the reverse.</exception>
     /// <remarks>Source: money-7.</remarks>
     public static PaybackYears DiscountedPayback(MoneyFlow flow, Rate rate) => DiscountedPaybackOf(flow.Span, RateOf(flow, rate));
+
+    /// <summary>Payback of dated payments: the first and the lasting day on which the running sum is 0 or above.</summary>
+    /// <param name="flow">The payments.</param>
+    /// <returns>Days and the sum at the end; nothing is interpolated between payments.</returns>
+    /// <remarks>All payments of a day count before the sum is judged. Source: money-2.</remarks>
+    public static PaybackDates Payback(DatedMoneyFlow flow)
+    {
+        ArgumentNullException.ThrowIfNull(flow);
+        var sum = 0m;
+        LocalDate? first = null;
+        LocalDate? lasting = null;
+        foreach (var day in flow.Amounts.GroupBy(a => a.Date))
+        {
+            sum += day.Sum(a => a.Amount);
+            lasting = sum < 0 ? null : lasting ?? day.Key;
+            first ??= lasting;
+        }
+        return new PaybackDates(first, lasting, flow.Total);
+    }
 
     private static PaybackYears DiscountedPaybackOf(ReadOnlySpan<double> flow, double rate)
     {
