@@ -19,10 +19,12 @@ internal static class FrameTable
             var missing = columns.Sum(c => (long)frame.RowCount - c.Values.ValueCount);
             var rows = frame.RowKeys.Take(Most).Select(key => (IReadOnlyList<string>)
                 [Say(key), .. columns.Select(c => c.Values.TryGet(key) is { HasValue: true } value ? Say(value.Value) : "missing")]).ToList();
-            var size = string.Create(culture, $"{frame.RowCount:N0} rows × {frame.ColumnCount:N0} columns, {missing:N0} values missing");
-            var caption = frame.RowCount > Most ? string.Create(culture, $"{size}; the first {Most} rows") : size;
+            var size = $"{Count(frame.RowCount, "row")} × {Count(frame.ColumnCount, "column")}, {Count(missing, "value")} missing";
+            var caption = frame.RowCount > Most ? FormattableString.Invariant($"{size}; the first {Most} rows") : size;
             return new Finding("", "") { Tables = [new FindingTable(caption, ["", .. columns.Select(c => c.Name)], rows)] };
         }
+
+        private string Count(long number, string what) => number.ToString("N0", culture) + " " + (number == 1 ? what : what + "s");
 
         private string Say(object? value) => value switch
         {

@@ -1,4 +1,3 @@
-using System.Net;
 using System.Text;
 
 namespace SolarEconomics.Notebook;
@@ -14,7 +13,7 @@ internal sealed class HtmlText
     internal HtmlText Open(string tag, string? className = null)
     {
         html.Append('<').Append(tag);
-        if (className is not null) html.Append(" class=\"").Append(WebUtility.HtmlEncode(className)).Append('"');
+        if (className is not null) html.Append(" class=\"").Append(Escape(className)).Append('"');
         html.Append('>');
         return this;
     }
@@ -27,15 +26,34 @@ internal sealed class HtmlText
 
     internal HtmlText Text(string text)
     {
-        html.Append(WebUtility.HtmlEncode(text));
+        html.Append(Escape(text));
         return this;
     }
 
     /// <summary>A heading of a table column or row, and what it heads.</summary>
     internal HtmlText Heading(string scope, string text)
     {
-        html.Append("<th scope=\"").Append(scope).Append("\">").Append(WebUtility.HtmlEncode(text)).Append("</th>");
+        html.Append("<th scope=\"").Append(scope).Append("\">").Append(Escape(text)).Append("</th>");
         return this;
+    }
+
+    /// <summary>Letters of all scripts stay as they are; what could end a text or an attribute is named, and what no document may hold is marked.</summary>
+    private static string Escape(string text)
+    {
+        var escaped = new StringBuilder(text.Length);
+        foreach (var c in text)
+        {
+            _ = c switch
+            {
+                '<' => escaped.Append("&lt;"),
+                '>' => escaped.Append("&gt;"),
+                '&' => escaped.Append("&amp;"),
+                '"' => escaped.Append("&quot;"),
+                '\'' => escaped.Append("&#39;"),
+                _ => escaped.Append(char.IsControl(c) && c is not ('\n' or '\t') ? '\ufffd' : c),
+            };
+        }
+        return escaped.ToString();
     }
 
     public override string ToString() => html.ToString();
