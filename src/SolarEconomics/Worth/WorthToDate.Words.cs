@@ -21,12 +21,14 @@ public sealed partial class WorthToDate
         words += RunningCosts.Amount == 0 ? "." : $"; {Wording.Whole(value - RunningCosts, culture)} after running costs of {Wording.Whole(RunningCosts, culture)}.";
         if (StraightLine is { } line)
             words += $" Counters times one price say {Wording.Whole(line.Value, culture)}.";
+        if (CashSoFar is { } cash)
+            words += $" All receipts in, {(cash.Total.Amount < 0 ? Wording.Whole(-cash.Total, culture) + " are still open" : Wording.Whole(cash.Total, culture) + " are ahead")}.";
         words += " " + Advice(culture);
         return new Finding(Wording.Whole(value, culture), words.TrimEnd())
         {
             Notes = Notes,
             Cautions = [Cautions.Money, Cautions.Records],
-            Tables = [EnergyTable(culture), LadderTable(culture), .. NarrowingTable(culture)],
+            Tables = [EnergyTable(culture), .. CashTable(culture), LadderTable(culture), .. NarrowingTable(culture)],
         };
     }
 
@@ -48,6 +50,29 @@ public sealed partial class WorthToDate
             ["Curtailed", Energy.CensoredHours > 0 ? $"unknown, in {Energy.CensoredHours.ToString("#,0", culture)} hours" : "none on record", ""],
         ]);
     }
+
+    private IEnumerable<FindingTable> CashTable(CultureInfo culture)
+    {
+        if (Ledger is null || CashSoFar is not { } cash || Value is not { } value) yield break;
+        var ledger = Ledger.Before(Period.End);
+        Money Sum(LedgerClass kind) => Money.Nominal(ledger.Of(kind).Sum(e => e.CashFlow.Amount), Site.Currency);
+        List<IReadOnlyList<string>> rows =
+        [
+            ["Purchases less grants", Wording.Whole(Sum(LedgerClass.Investment), culture)],
+            ["Running, repairs, insurance", Wording.Whole(Sum(LedgerClass.Running), culture)],
+            ["Sales and other income", Wording.Whole(Sum(LedgerClass.Income), culture)],
+            ["Value of the energy", Wording.Whole(value, culture)],
+            ["Cash so far", Wording.Whole(cash.Total, culture)],
+            ["Rate of return so far, as if the plant were worth nothing today", RateInWords(XirrSoFar!, culture)],
+        ];
+        if (XirrWithResale is { } resale)
+            rows.Add([$"Rate of return so far, sold today for {Wording.Whole(Options.ResaleToday!.Value, culture)}", RateInWords(resale, culture)]);
+        yield return new FindingTable($"Cash from the first purchase to {Wording.Day(Period.End.PlusDays(-1), culture)} ({Site.Currency})", ["What", "Amount"], rows);
+    }
+
+    private static string RateInWords(IrrResult result, CultureInfo culture) => result.End == SolveEnd.Root
+        ? Wording.Percent(result.Roots[0].PerYear, culture) + " a year"
+        : $"none: {OutlookWords.EndInWords(result)}";
 
     private FindingTable LadderTable(CultureInfo culture) => new(
         $"What the records allow ({Site.Currency})", ["Records used", "Lowest", "Highest"],
