@@ -33,4 +33,17 @@ internal static partial class Throw
     internal static ArgumentException DaysOutOfOrder(LocalDate first, LocalDate second) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found {second:uuuu-MM-dd} after {first:uuuu-MM-dd}, expected the next day. A day without a reading stands in the list without a measured value."));
+    internal static ArgumentException NotTwelveMonths(int energy, int air) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {energy} means of energy and {air} of air, expected twelve of each, January first."));
+
+    internal static ArgumentException MonthAboveClearSky(int month, double found, double most) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found a mean of {found:0.##} kWh/m² a day in month {month}, expected above 0 and below the {most:0.##} of a clear sky. Is it MJ (divide by 3.6), a month's sum, or the other hemisphere's?"));
+
+    internal static ArgumentException NotGeneration(string name, FlowKind flow) =>
+        new($"Found channel \"{name}\" of {flow}, expected generation: a specific yield is what modules make.");
+
+    internal static ArgumentException NoKwp(string device, int days) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found no rated kWp of device \"{device}\" on any of {days} days, expected one above 0. Write ratedKwp of the device in the plant's description."));
 }
