@@ -48,8 +48,8 @@ public sealed partial class Ledger
     public IReadOnlyList<LedgerEntry> Of(params LedgerKind[] kinds) => [.. _entries.Where(e => kinds.Contains(e.Kind))];
 
     /// <summary>The entries of one class, earliest first.</summary>
-    /// <param name="kind">Class to keep.</param>
-    public IReadOnlyList<LedgerEntry> Of(LedgerClass kind) => [.. _entries.Where(e => e.Class == kind)];
+    /// <param name="entryClass">Class to keep.</param>
+    public IReadOnlyList<LedgerEntry> Of(LedgerClass entryClass) => [.. _entries.Where(e => e.Class == entryClass)];
 
     /// <summary>The entries up to and without a day.</summary>
     /// <param name="end">First day that no longer counts; the first purchase must be earlier.</param>
