@@ -111,8 +111,11 @@ internal static partial class Throw
         }
         if (result.End == SolveEnd.NotConverged)
         {
-            return new(string.Create(CultureInfo.InvariantCulture,
-                $"The search for a rate of return did not settle after {result.Iterations} steps ({changes}). Check the size of the amounts."), result);
+            return new(result.Iterations == 0
+                ? string.Create(CultureInfo.InvariantCulture, $"Found {flow.Length} payments with {result.SignChanges} sign changes, expected fewer: ") +
+                  "finding every rate of return would take too long. Add payments up by month or year first."
+                : string.Create(CultureInfo.InvariantCulture,
+                    $"The search for a rate of return did not settle after {result.Iterations} steps ({changes}). Check the size of the amounts."), result);
         }
         double paid = 0, received = 0;
         foreach (var amount in flow)

@@ -13,6 +13,9 @@ internal static partial class RateSolver
     /// <summary>Steps allowed in one bracket; halving alone needs about 1,100 for the whole range of x.</summary>
     private const int MostSteps = 2_000;
 
+    /// <summary>Sign changes squared × payments: about how long finding every root takes. At this limit it is a few seconds.</summary>
+    private const long MostWork = 20_000_000;
+
     internal static double[] WholeYears(int count)
     {
         var years = new double[count];
@@ -31,6 +34,11 @@ internal static partial class RateSolver
     internal static IrrResult Solve(double[] amounts, double[] years, bool isReal)
     {
         var terms = Terms.Of(amounts, years);
+        // A daily record that changes sign every day would keep the reader waiting for hours: said at once instead.
+        if ((long)terms.SignChanges * terms.SignChanges * amounts.Length > MostWork)
+        {
+            return new IrrResult([], SolveEnd.NotConverged, 0, 0, terms.SignChanges);
+        }
         var search = new Search();
         var roots = search.Roots(terms);
         var rates = new List<Rate>(roots.Count);

@@ -1,4 +1,5 @@
 using CsCheck;
+using NodaTime;
 
 namespace SolarEconomics.Tests;
 
@@ -102,6 +103,28 @@ public sealed class IrrTests
             }
             Assert.True(result.Roots.Count <= result.SignChanges);
         });
+
+    [Fact]
+    public void A_century_of_changing_signs_is_solved_and_each_root_zeroes_the_value() =>
+        Gen.Double[-100, 100].Array[60, 101].Sample(flow =>
+        {
+            TimeValue.TryIrr(flow, out var result);
+            Assert.NotEqual(SolveEnd.NotConverged, result.End);
+            foreach (var root in result.Roots)
+            {
+                var size = flow.Select((amount, year) => Math.Abs(amount) * Math.Pow(1 + root.PerYear, -year)).Sum();
+                Assert.True(Math.Abs(TimeValue.Npv(flow, root)) <= 1e-9 * size);
+            }
+        }, iter: 20);
+
+    [Fact]
+    public void A_daily_record_that_changes_sign_every_day_is_told_at_once()
+    {
+        var dates = Enumerable.Range(0, 3000).Select(day => new LocalDate(2020, 1, 1).PlusDays(day)).ToArray();
+        var amounts = dates.Select((_, day) => day % 2 == 0 ? -1.0 : 1.01).ToArray();
+        Assert.Equal("Found 3000 payments with 2999 sign changes, expected fewer: finding every rate of return would take too long. " +
+            "Add payments up by month or year first.", Assert.Throws<NoSingleRateException>(() => TimeValue.Xirr(amounts, dates)).Message);
+    }
 
     [Fact]
     public void A_failed_search_says_its_numbers()

@@ -35,7 +35,7 @@ public sealed class LoanTests
             Assert.Throws<ArgumentException>(() => TimeValue.Nper(0.07 / 12, -40, 8000)).Message);
 
     [Fact]
-    public void A_monthly_rate_of_half_is_allowed_and_of_6_refused() =>
+    public void A_rate_of_6_a_month_is_asked_back() =>
         Assert.StartsWith("Found a rate of 6 per period, expected a fraction above -1 and below 1: 6 % a year paid monthly is written 0.06/12, not 6 or 0.5.",
             Assert.Throws<ArgumentOutOfRangeException>(() => TimeValue.Pmt(6, 12, 1000)).Message);
 
