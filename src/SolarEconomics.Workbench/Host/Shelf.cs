@@ -23,7 +23,7 @@ internal static class Shelf
             var lines = text.Split('\n').Select(line => line.Trim()).ToList();
             var heading = lines.FindIndex(line => line.StartsWith('#'));
             var about = lines.Skip(heading + 1).SkipWhile(line => line.Length == 0).TakeWhile(line => line.Length > 0 && !line.StartsWith('#'));
-            return new ShelfEntry(name, heading < 0 ? Path.GetFileNameWithoutExtension(path) : lines[heading].TrimStart('#').Trim(), string.Join(' ', about), "");
+            return new ShelfEntry(name, heading < 0 ? Path.GetFileNameWithoutExtension(path) : lines[heading].TrimStart('#').Trim(), Prose.Plain(string.Join(' ', about)), "");
         }
         catch (Exception failure) when (failure is JsonException or IOException or UnauthorizedAccessException or InvalidOperationException)
         {

@@ -2,7 +2,7 @@ namespace SolarEconomics.Workbench;
 
 /// <summary>What depends on what among the code steps of a notebook, read from the names in their text.</summary>
 /// <param name="Steps">Code steps in reading order: id and names.</param>
-internal sealed record Dependence(IReadOnlyList<(string Id, StepNames Names)> Steps)
+internal sealed record Dependence(IReadOnlyList<(string Id, CodeNames Names)> Steps)
 {
     /// <summary>The steps below one that its change reaches, directly or through others, in reading order.</summary>
     public IReadOnlyList<string> Below(string id)

@@ -5,7 +5,7 @@ namespace SolarEconomics.Workbench;
 /// <content>What the pages are shown.</content>
 internal sealed partial class OpenNotebook
 {
-    private readonly Dictionary<string, (string Code, StepNames Names)> names = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (string Code, CodeNames Names)> names = new(StringComparer.Ordinal);
 
     private NotebookView View() => new(
         document.Title ?? Path.GetFileNameWithoutExtension(keeper.Path), Path.GetFileName(keeper.Path),
@@ -28,11 +28,11 @@ internal sealed partial class OpenNotebook
 
     private Dependence Dependence() => new([.. document.Steps.Where(step => step.Kind == StepKind.Code).Select(step => (step.Id, NamesOf(step)))]);
 
-    private StepNames NamesOf(NotebookStep step)
+    private CodeNames NamesOf(NotebookStep step)
     {
         var code = step.Source;
         if (names.TryGetValue(step.Id, out var known) && known.Code == code) return known.Names;
-        var read = StepNames.Of(code);
+        var read = CodeNames.Of(code);
         names[step.Id] = (code, read);
         return read;
     }

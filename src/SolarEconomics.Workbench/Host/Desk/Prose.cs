@@ -8,6 +8,9 @@ internal static class Prose
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().DisableHtml().UsePipeTables().UseMathematics().UseFootnotes().Build();
 
+    /// <summary>The words alone.</summary>
+    public static string Plain(string markdown) => Markdown.ToPlainText(markdown, Pipeline).Trim();
+
     /// <summary>The HTML without the first heading, which the page shows as the question.</summary>
     public static string WithoutHeading(string markdown)
     {

@@ -1,8 +1,6 @@
 // card.js: one question on one card: heading with its state, prose, then each step's answer.
 import { element } from "./dom.js";
-import { stateWords } from "./words.js";
-
-const worthSaying = new Set(["old", "perhaps", "failed", "working", "waiting", "stopped"]);
+import { stateWorthSaying } from "./words.js";
 
 export function createCard(document) {
   return function card(id) {
@@ -18,9 +16,9 @@ export function createCard(document) {
         root.className = group.parts.length === 0 ? "intro" : "step";
         header.hidden = !group.heading || group.isTitle;
         name.textContent = group.heading;
-        mark.hidden = !worthSaying.has(group.state);
+        mark.textContent = stateWorthSaying(group.state);
+        mark.hidden = mark.textContent === "";
         mark.className = `mark ${group.state}`;
-        mark.textContent = stateWords[group.state] ?? "";
         // Elements that already stand in the right order are left alone: moving one would take the focus away.
         const now = [...root.children].slice(1);
         if (now.length !== contents.length || now.some((child, at) => child !== contents[at])) root.replaceChildren(header, ...contents);

@@ -13,7 +13,11 @@ export function createCharts(window, drawing) {
   });
   onLookChange(window, () => [...shown.keys()].forEach(renew));
 
-  const size = (width) => ({ width: Math.round(width), height: Math.round(width < 560 ? width * 0.82 : Math.min(width * 0.5, 520)) });
+  // A chart is drawn between these widths and scaled from there, so that its text neither crowds on a phone nor shrinks before an audience.
+  const size = (width) => {
+    const drawn = Math.round(Math.max(480, Math.min(width, 960)));
+    return { width: drawn, height: Math.round(drawn < 600 ? drawn * 0.75 : drawn * 0.5) };
+  };
 
   function renew(stage) {
     const chart = shown.get(stage);
@@ -39,7 +43,7 @@ export function createCharts(window, drawing) {
   async function live(stage) {
     const chart = shown.get(stage);
     const image = stage.querySelector("img");
-    if (chart && image) await drawing.over(stage, { figure: chart.figure, width: stage.clientWidth, height: image.clientHeight, ...lookOf(window) });
+    if (chart && image) await drawing.over(stage, { figure: chart.figure, ...size(stage.clientWidth), ...lookOf(window) });
   }
 
   async function download(chart, format) {

@@ -50,11 +50,14 @@ export function createDrawing(window, place) {
     draw: (format, content) => request(format, content),
     /** Lays the frame over an element and draws the figure there, live. */
     async over(stage, content) {
-      const box = stage.getBoundingClientRect();
-      const home = place.getBoundingClientRect();
       await request("live", content);
       if (!stage.isConnected || !stage.matches(":hover")) return;
-      Object.assign(frame.style, { width: `${box.width}px`, height: `${box.height}px`, left: `${box.left - home.left}px`, top: `${box.top - home.top}px` });
+      const box = stage.getBoundingClientRect();
+      const home = place.getBoundingClientRect();
+      Object.assign(frame.style, {
+        width: `${content.width}px`, height: `${content.height}px`, left: `${box.left - home.left}px`, top: `${box.top - home.top}px`,
+        transform: `scale(${box.width / content.width})`,
+      });
       frame.classList.add("live");
     },
     hide,

@@ -1,7 +1,7 @@
 // part.js: one code step: its answer, and its working beneath.
 import { button, element } from "./dom.js";
 import { ask, extent } from "./messages.js";
-import { counted, duration, stateWords, words } from "./words.js";
+import { counted, duration, stateWorthSaying, words } from "./words.js";
 import { createEditor } from "./editor.js";
 
 export function createPart(document, { answers, edits, tools, say, complete, nonce }) {
@@ -38,7 +38,7 @@ export function createPart(document, { answers, edits, tools, say, complete, non
       root.classList.toggle("old", next.state === "old" || next.state === "perhaps");
       name.hidden = !named || !next.heading;
       name.textContent = next.heading;
-      about.textContent = [counted(next.lines, "line"), duration(next.seconds), next.state === "done" ? "" : stateWords[next.state]].filter(Boolean).join(" · ");
+      about.textContent = [counted(next.lines, "line"), duration(next.seconds), stateWorthSaying(next.state)].filter(Boolean).join(" · ");
       nothing.hidden = next.answers.length > 0 || next.state !== "done";
       const fresh = JSON.stringify(next.answers);
       if (fresh !== drawn) {

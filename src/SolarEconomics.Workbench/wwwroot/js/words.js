@@ -13,6 +13,9 @@ export const stateWords = Object.freeze({
   stopped: "stopped by you",
 });
 
+/** The word for a state that a reader of the answer must know; empty where the answer simply stands. */
+export const stateWorthSaying = (state) => ["none", "kept", "done", null].includes(state) ? "" : stateWords[state];
+
 /** @param {number} count @param {string} one */
 export const counted = (count, one, many = `${one}s`) => `${count} ${count === 1 ? one : many}`;
 

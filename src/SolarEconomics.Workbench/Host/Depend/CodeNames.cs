@@ -8,11 +8,11 @@ namespace SolarEconomics.Workbench;
 /// <param name="Defines">Variables, functions and types declared at the top, and what is assigned or may be changed by a call.</param>
 /// <param name="Uses">Names that the step does not declare itself before using them.</param>
 /// <param name="IsForAll">Whether it changes what every later step means: usings and directives.</param>
-internal sealed record StepNames(IReadOnlySet<string> Defines, IReadOnlySet<string> Uses, bool IsForAll)
+internal sealed record CodeNames(IReadOnlySet<string> Defines, IReadOnlySet<string> Uses, bool IsForAll)
 {
     private static readonly CSharpParseOptions Script = new(LanguageVersion.Latest, kind: SourceCodeKind.Script);
 
-    public static StepNames Of(string code)
+    public static CodeNames Of(string code)
     {
         var root = CSharpSyntaxTree.ParseText(code, Script).GetCompilationUnitRoot();
         var declared = root.Members.SelectMany(Declared).ToHashSet(StringComparer.Ordinal);
@@ -22,7 +22,7 @@ internal sealed record StepNames(IReadOnlySet<string> Defines, IReadOnlySet<stri
         var uses = names.Where(name => !inner.Contains(name) && (!declared.Contains(name) || IsUsedBeforeDeclared(root, name))).ToHashSet(StringComparer.Ordinal);
         declared.UnionWith(changed);
         var isForAll = root.Usings.Count > 0 || root.ContainsDirectives;
-        return new StepNames(declared, uses, isForAll);
+        return new CodeNames(declared, uses, isForAll);
     }
 
     /// <summary>What a member at the top of the script leaves behind.</summary>

@@ -1,7 +1,7 @@
 namespace SolarEconomics.Workbench.Tests;
 
 /// <summary>What a step defines and uses, read from its text.</summary>
-public class StepNamesTests
+public class CodeNamesTests
 {
     [Theory]
     [InlineData("var a = b + c;", "a", "b c")]
@@ -19,7 +19,7 @@ public class StepNamesTests
     [InlineData("// a = b\n\"a = b\"", "", "")]
     public void Names_defined_and_used(string code, string defines, string uses)
     {
-        var names = StepNames.Of(code);
+        var names = CodeNames.Of(code);
         Assert.Equal(Words(defines), names.Defines.Order(StringComparer.Ordinal));
         Assert.Equal(Words(uses), names.Uses.Where(name => name != "var").Order(StringComparer.Ordinal));
     }
@@ -44,7 +44,7 @@ public class StepNamesTests
     public void A_using_line_reaches_everything_below() =>
         Assert.Equal(["b"], Of(("a", "using System.Text;"), ("b", "1 + 1")).Below("a"));
 
-    private static Dependence Of(params (string Id, string Code)[] steps) => new([.. steps.Select(step => (step.Id, StepNames.Of(step.Code)))]);
+    private static Dependence Of(params (string Id, string Code)[] steps) => new([.. steps.Select(step => (step.Id, CodeNames.Of(step.Code)))]);
 
     private static string[] Words(string text) => [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal)];
 }
