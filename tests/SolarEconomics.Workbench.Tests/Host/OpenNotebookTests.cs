@@ -23,7 +23,7 @@ public sealed class OpenNotebookTests : IDisposable
         await page.AskAsync(new WorkOut(Extent.Everything));
         Assert.Equal(["step-2", "step-3", "step-4", "step-5"], page.Session.Ran);
         Assert.Equal(["done", "done", "done", "done"], page.States);
-        Assert.Equal("var b = a + 1;", (string)page.Step("step-3")["answers"]![0]!["text"]!);
+        Assert.Equal("var b = a + 1;", (string)page.Step("step-3")["answers"]![0]!["figure"]!);
     }
 
     [Fact]
@@ -81,11 +81,11 @@ public sealed class OpenNotebookTests : IDisposable
     {
         await using var page = new OpenPage(scratch.Notebook("d.ipynb", "var a = 1;", "die", "a + 1"));
         await page.AskAsync(new WorkOut(Extent.Everything));
-        Assert.Equal(["kept", "stopped", "none"], page.States);
+        Assert.Equal(["kept", "failed", "none"], page.States);
         Assert.Contains("your notebook is whole", page.Notices.Single(), StringComparison.Ordinal);
         await page.AskAsync(new WorkOut(Extent.Step, "step-3"));
         Assert.Equal(["step-1", "step-2", "step-1", "step-3"], page.Session.Ran);
-        Assert.Equal(["done", "stopped", "done"], page.States);
+        Assert.Equal(["done", "failed", "done"], page.States);
     }
 
     [Fact]
@@ -108,7 +108,7 @@ public sealed class OpenNotebookTests : IDisposable
         await page.AskAsync(new DeleteStep("step-4"));
         Assert.DoesNotContain(page.Notebook["steps"]!.AsArray(), step => (string)step!["id"]! == "step-4");
         await page.AskAsync(new Undo());
-        Assert.Equal("var c = b + 1;", (string)page.Step("step-4")["answers"]![0]!["text"]!);
+        Assert.Equal("var c = b + 1;", (string)page.Step("step-4")["answers"]![0]!["figure"]!);
         await page.AskAsync(new Redo());
         Assert.DoesNotContain(page.Notebook["steps"]!.AsArray(), step => (string)step!["id"]! == "step-4");
     }

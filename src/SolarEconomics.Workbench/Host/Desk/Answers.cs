@@ -11,6 +11,8 @@ internal static class Answers
     /// <summary>Characters of text that the page is given; the document keeps all of it.</summary>
     private const int LongestText = 200_000;
 
+    private const int LongestFigure = 24;
+
     public static IReadOnlyList<Answer> Of(IEnumerable<JsonObject> outputs) => [.. outputs.Select(Of).OfType<Answer>()];
 
     private static Answer? Of(JsonObject output) => Text(output["output_type"]) switch
@@ -35,8 +37,13 @@ internal static class Answers
         }
         if (Joined(data["image/svg+xml"]) is { Length: > 0 } drawing) return new PictureAnswer("data:image/svg+xml;utf8," + Uri.EscapeDataString(drawing), Joined(data["text/plain"]));
         if (html.Length > 0) return (Answer?)FindingMarkup.Read(html) ?? new HtmlAnswer(html);
-        var text = Joined(data["text/plain"]);
-        return text.Length > 0 ? new TextAnswer(Shortened(text)) : null;
+        return Joined(data["text/plain"]) switch
+        {
+            "" => null,
+            // A value of a few characters is the answer itself, so it is shown as large as one.
+            { Length: <= LongestFigure } text when !text.Contains('\n', StringComparison.Ordinal) => new FindingAnswer(text, "", [], [], []),
+            var text => new TextAnswer(Shortened(text)),
+        };
     }
 
     private static ProblemAnswer Problem(JsonObject output)

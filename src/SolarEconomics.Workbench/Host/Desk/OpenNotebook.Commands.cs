@@ -40,9 +40,10 @@ internal sealed partial class OpenNotebook
 
     private void Assume(SetAssumption set, PageLine page)
     {
-        var step = document.Steps.FirstOrDefault(one => DeclaredAssumptions.In(one).Any(view => view.Name == set.Name));
-        if (step is null) { page.Send(new Notice($"No step declares an assumption {set.Name}.")); return; }
-        Change($"assume {set.Name}", () => document.SetSource(step.Id, DeclaredAssumptions.With(step.Source, set.Name, set.Value)), step.Id, isShape: false);
+        if (AssumptionViews.StepOf(document, set.Name) is not { } step) { page.Send(new Notice($"No step declares an assumption {set.Name}.")); return; }
+        string? problem = null;
+        Change($"assume {set.Name}", () => problem = AssumptionViews.Set(document, set.Name, set.Value), step, isShape: false);
+        if (problem is not null) page.Send(new Notice(problem));
     }
 
     private void Add(AddStep add)

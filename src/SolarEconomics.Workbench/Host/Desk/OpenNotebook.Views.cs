@@ -9,7 +9,7 @@ internal sealed partial class OpenNotebook
 
     private NotebookView View() => new(
         document.Title ?? Path.GetFileNameWithoutExtension(keeper.Path), Path.GetFileName(keeper.Path),
-        [.. document.Steps.Where(step => step.Kind != StepKind.Other).Select(View)], AssumptionViews(), Work(), session, saved);
+        [.. document.Steps.Where(step => step.Kind != StepKind.Other).Select(View)], AssumptionViews.Of(document), Work(), session, saved);
 
     private StepView View(NotebookStep step)
     {
@@ -23,8 +23,6 @@ internal sealed partial class OpenNotebook
     }
 
     private WorkView Work() => new(atWork is not null || waiting.Count > 0, planDone + 1, planCount, history.CanUndo, history.CanRedo);
-
-    private IReadOnlyList<AssumptionView> AssumptionViews() => [.. document.Steps.SelectMany(DeclaredAssumptions.In)];
 
     private Dependence Dependence() => new([.. document.Steps.Where(step => step.Kind == StepKind.Code).Select(step => (step.Id, NamesOf(step)))]);
 

@@ -10,6 +10,7 @@ internal sealed partial class OpenNotebook
     private SessionView session = new("The session has not started.");
     private string? atWork;
     private bool isStartingOver;
+    private bool isStopAsked;
     private int planDone;
     private int planCount;
 
@@ -41,6 +42,7 @@ internal sealed partial class OpenNotebook
         {
             if (document.Find(id) is not { } step) continue;
             atWork = id;
+            isStopAsked = false;
             works[id].AnswerIsFromBefore = true;
             works[id].StoppedBecause = "";
             Become(id, StepState.Working);
@@ -65,7 +67,7 @@ internal sealed partial class OpenNotebook
             Become(end.StepId, end switch
             {
                 StepRan => step.Source == code ? StepState.Done : StepState.Old,
-                StepStopped => StepState.Stopped,
+                StepStopped when isStopAsked => StepState.Stopped,
                 _ => StepState.Failed,
             });
         }
@@ -76,7 +78,9 @@ internal sealed partial class OpenNotebook
     private void StopWork()
     {
         ForgetWaiting();
-        if (atWork is not null) Watch(room.StopAsync(outcome =>
+        if (atWork is null) return;
+        isStopAsked = true;
+        Watch(room.StopAsync(outcome =>
         {
             if (outcome == StopOutcome.Replaced) ForgetValues();
         }));

@@ -105,7 +105,7 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
         else
         {
             events.AddRange(changedSteps.Select(document.Find).OfType<NotebookStep>().Select(step => new StepChanged(View(step))));
-            if (different.HasFlag(Told.Assumptions)) events.Add(new AssumptionsChanged(AssumptionViews()));
+            if (different.HasFlag(Told.Assumptions)) events.Add(new AssumptionsChanged(AssumptionViews.Of(document)));
             if (different.HasFlag(Told.Work)) events.Add(new WorkChanged(Work()));
             if (different.HasFlag(Told.Saved)) events.Add(new Saved(saved));
             if (different.HasFlag(Told.Session)) events.Add(new SessionChanged(session));
