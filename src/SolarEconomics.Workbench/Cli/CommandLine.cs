@@ -1,4 +1,5 @@
 using System.CommandLine;
+using SolarEconomics.Notebook;
 
 namespace SolarEconomics.Workbench;
 
@@ -20,7 +21,7 @@ internal static class CommandLine
         {
             return await parsed.InvokeAsync(new InvocationConfiguration { Output = io.Out, Error = io.Error, EnableDefaultExceptionHandler = false });
         }
-        catch (Exception failure) when (failure is RecordException or IOException or UnauthorizedAccessException)
+        catch (Exception failure) when (failure is RecordException or NotebookFormatException or IOException or UnauthorizedAccessException)
         {
             log.Write(failure);
             await io.Error.WriteLineAsync(failure.Message);
@@ -29,6 +30,13 @@ internal static class CommandLine
         catch (OperationCanceledException)
         {
             await io.Error.WriteLineAsync("Stopped by you.");
+            return Exit.Failed;
+        }
+        catch (Exception failure)
+        {
+            // A fault of ours: its place goes to the log, which is safe to send; the person gets words.
+            log.Write(failure);
+            await io.Error.WriteLineAsync($"Something went wrong in this program: {failure.Message} Run it again with --log FILE; that file is safe to send.");
             return Exit.Failed;
         }
     }
@@ -48,12 +56,16 @@ internal static class CommandLine
             Examples:
               SolarEconomics.Workbench                                    offers the notebooks by the question each answers
               SolarEconomics.Workbench open notebooks/01-has-it-paid-for-itself.ipynb
+              SolarEconomics.Workbench run notebooks/01-has-it-paid-for-itself.ipynb --set discountRate=0.04
+              SolarEconomics.Workbench report notebooks/01-has-it-paid-for-itself.ipynb --bare --out report.html
               SolarEconomics.Workbench inspect meter.csv --zone Europe/Dublin
             """);
         root.Options.Add(LogOption);
         var open = OpenVerb.Make(io);
         root.Subcommands.Add(open);
         root.Subcommands.Add(RunVerb.Make(io));
+        root.Subcommands.Add(ReportVerb.Make(io));
+        root.Subcommands.Add(InspectVerb.Make(io));
         root.Subcommands.Add(SessionVerb.Make());
         OpenVerb.AlsoWithoutItsName(root, io);
         return root;

@@ -11,7 +11,7 @@ internal static class RunWork
     {
         var result = io.IsTerminal
             ? await WithBar(document, session, io, stop)
-            : await NotebookRunner.RunAsync(document, session, new Lines(io.Error), stop);
+            : await NotebookRunner.RunAsync(document, session, new StepLines(io.Error), stop);
         if (result.Worked) await RunAnswers.Print(document, io.Out);
         else await io.Error.WriteLineAsync(Say(result));
         var isSaved = options.Save is null || await Save(document, Path.GetFullPath(options.Save, io.Folder), io);
@@ -50,16 +50,6 @@ internal static class RunWork
                 var bar = drawing.AddTask("Starting the session");
                 return await NotebookRunner.RunAsync(document, session, new Bar(bar), stop);
             });
-    }
-
-    /// <summary>Progress for a file or a pipe: one line per step that has ended.</summary>
-    private sealed class Lines(TextWriter to) : IProgress<RunProgress>
-    {
-        public void Report(RunProgress value)
-        {
-            if (value.Ended is { } ended)
-                to.WriteLine(FormattableString.Invariant($"{value.Number} of {value.Count}  {value.Name}  {ended.Took.TotalSeconds:F1} s"));
-        }
     }
 
     private sealed class Bar(ProgressTask bar) : IProgress<RunProgress>

@@ -56,7 +56,7 @@ public sealed class PageTests : IDisposable
         Assert.True(await reader.Card("One").Locator(".cm-line span").CountAsync() >= 3);
         await reader.Page.Keyboard.PressAsync("Enter");
         await reader.Page.Keyboard.TypeAsync("Math.Sq");
-        await reader.Page.Locator(".cm-tooltip-autocomplete", new PageLocatorOptions { HasTextString = "Sqrt" }).WaitForAsync();
+        await reader.OfferedAsync("Sqrt");
         await reader.Page.Keyboard.PressAsync("Escape");
         await reader.Page.Keyboard.TypeAsync("rt(x - 5)");
         await reader.Page.Keyboard.PressAsync("Control+Enter");

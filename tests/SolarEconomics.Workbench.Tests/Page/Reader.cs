@@ -65,6 +65,18 @@ internal sealed class Reader : IAsyncDisposable
         await field.PressAsync("Tab");
     }
 
+    /// <summary>Waits until the field offers a way to go on typing; asks again, as a busy session offers nothing.</summary>
+    public async Task OfferedAsync(string word)
+    {
+        var offer = Page.Locator(".cm-tooltip-autocomplete", new PageLocatorOptions { HasTextString = word });
+        for (var turn = 0; turn < 15 && !await offer.IsVisibleAsync(); turn++)
+        {
+            await Page.Keyboard.PressAsync("Control+Space");
+            await Task.Delay(2000);
+        }
+        Assert.True(await offer.IsVisibleAsync(), $"Nothing was offered for {word}.");
+    }
+
     /// <summary>Scrolls to every chart, waits until all are drawn, and says how many there are.</summary>
     public async Task<int> ChartsDrawnAsync()
     {

@@ -7,6 +7,9 @@ export function createAnswers(document, charts) {
   const paragraph = (words) => words ? element(document, "p", {}, words) : null;
   const more = (label, ...children) => element(document, "details.more", {}, element(document, "summary", {}, label), ...children);
 
+  /** The figure large, the words after it. */
+  const said = ({ figure, words }) => figure || words ? element(document, "p.finding", {}, figure ? element(document, "b", {}, figure) : null, words || null) : null;
+
   /** Cautions always stand open; a long table and what the answer rests on open when asked for. */
   function beneath({ cautions, notes, tables }, foldTables) {
     return [
@@ -17,11 +20,9 @@ export function createAnswers(document, charts) {
   }
 
   const draw = {
-    finding: (finding) => element(document, "div", {},
-      finding.figure || finding.words ? element(document, "p.finding", {}, finding.figure ? element(document, "b", {}, finding.figure) : null, finding.words || null) : null,
-      ...beneath(finding, false)),
-    chart: (chart, before) => charts.figure(chart, before, element(document, "div", {}, paragraph(chart.finding ? [chart.finding.figure, chart.finding.words].filter(Boolean).join(" ") : chart.alt),
-      ...(chart.finding ? beneath(chart.finding, true) : []))),
+    finding: (finding) => element(document, "div", {}, said(finding), ...beneath(finding, false)),
+    chart: (chart, before) => element(document, "div", {}, chart.finding?.figure ? said(chart.finding) : null,
+      charts.figure(chart, before, chart.finding?.figure ? null : paragraph(chart.finding?.words || chart.alt)), ...(chart.finding ? beneath(chart.finding, true) : [])),
     html: ({ html }) => foreign(document, html),
     picture: ({ address, words }) => element(document, "figure.picture", {}, element(document, "img", { src: address, alt: words || "Picture made by this step" })),
     text: ({ text, isComplaint }) => element(document, isComplaint ? "pre.printed.complaint" : "pre.printed", { tabindex: "0" }, text),

@@ -10,7 +10,7 @@ export function createCompletions(say, later) {
       const request = ++count;
       const answered = new Promise((resolve) => waiting.set(request, resolve));
       if (!say(ask.complete, { step, text, position, request })) return Promise.resolve(nothing);
-      later(() => answer({ request, ...nothing }), 5000);
+      later(() => answer({ request, ...nothing }), 15000);
       return answered;
     },
     answer,
