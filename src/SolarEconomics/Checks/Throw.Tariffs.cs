@@ -22,6 +22,15 @@ internal static partial class Throw
     internal static string TwoCurrencies(Tariff a, Tariff b) =>
         $"Found {a.Currency} in \"{a.Name}\" and {b.Currency} in \"{b.Name}\", expected one currency in a history. Write the older version in {a.Currency} by a named rate.";
 
+    internal static InvalidOperationException NotByTheHour(Tariff tariff) =>
+        new($"Found blocks, demand, levies or another part of \"{tariff.Name}\" that needs the whole bill, expected fixed charges and prices by the hour only. Ask for Bills(…).");
+
+    internal static RecordException NoTariffFolder(string folder) =>
+        new($"{folder}: found no such folder, expected one with tariff files (*.json). Looked in {Path.GetFullPath(folder)}.");
+
+    internal static RecordException EmptyTariffFolder(string folder) =>
+        new($"{folder}: found no file that ends in .json, expected tariff files or energy plans.");
+
     internal static TariffMistake SeasonTwice(Tariff tariff, string season) =>
         new(tariff, "seasons", $"season \"{season}\" twice", "each name once. Give one of them another name");
 

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace SolarEconomics;
 
@@ -8,6 +9,7 @@ internal static class BandSums
     private const int Lanes = 4;
 
     /// <summary>Adds each interval's kWh to the sum of its band; a band as high as the number of sums is left out.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Add(ReadOnlySpan<double> kwh, ReadOnlySpan<byte> bands, Span<double> sums)
     {
         // Four sets of sums, so that an addition does not wait for the one before it.
@@ -32,6 +34,7 @@ internal static class BandSums
     }
 
     /// <summary>The plain sum, which also tells whether every value is a finite number.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static double Total(ReadOnlySpan<double> kwh)
     {
         var sums = Vector<double>.Zero;

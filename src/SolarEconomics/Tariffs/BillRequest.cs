@@ -31,32 +31,14 @@ public sealed record BillRequest(TariffHistory Tariffs, Readings Readings, DateT
     /// <exception cref="ArgumentOutOfRangeException">The last day is not after the first.</exception>
     public BillAnswer Answer()
     {
-        var import = BillColumn.Channels(Readings, FlowKind.Import);
-        if (import.Count == 0) throw Throw.NoImportReadings(Readings);
-        var export = BillColumn.Channels(Readings, FlowKind.Export);
-        var start = import.Min(c => c.Start!.Value);
-        var end = import.Max(c => c.End!.Value);
-        var billingZone = BillingZone ?? BillColumn.MeterClock(start, end, Zone);
-        var from = From ?? start.InZone(billingZone).Date;
-        var to = To ?? (end - Duration.Epsilon).InZone(billingZone).Date.PlusDays(1);
-        if (to <= from) throw Throw.NoBillingDay(from, to);
-        var grid = BillColumn.Grid(import.Concat(export), from, to, billingZone);
-        var taken = new BillColumn(grid, import);
-        var sent = new BillColumn(grid, export);
-        if (export.Count > 0) taken.CoverOnlyWith(sent);
-        var share = taken.CoveredShare;
-        var estimate = share < 1 && EstimateWhereMissing && share > 0;
-        if (estimate)
+        var read = BilledReadings.Of(Readings, Zone, From, To, BillingZone, EstimateWhereMissing);
+        var options = new BillingOptions { BillingZone = read.BillingZone, Periods = Periods ?? [read.Days] };
+        var plan = Tariffs.On(read.Grid, Zone, options);
+        return new BillAnswer(read.Days, Tariffs.Currency, plan.Bills(read.ImportKwh, read.ExportKwh), read.CoveredShare)
         {
-            taken.FillByTimeOfDay(billingZone);
-            if (export.Count > 0) sent.FillByTimeOfDay(billingZone);
-        }
-        var plan = Tariffs.On(grid, Zone, new BillingOptions { BillingZone = billingZone, Periods = Periods ?? [new DateSpan(from, to)] });
-        return new BillAnswer(new DateSpan(from, to), Tariffs.Currency, plan.Bills(taken.Kwh, sent.Kwh), share)
-        {
-            IsEstimate = estimate,
+            IsEstimate = read.IsEstimate,
             Unpriced = Tariffs.Unpriced,
-            Clocks = $"Hours follow {(Tariffs.Latest.Zone ?? Zone).Id}, billing days follow {billingZone.Id}.",
+            Clocks = $"Hours follow {(Tariffs.Latest.Zone ?? Zone).Id}, billing days follow {read.BillingZone.Id}.",
         };
     }
 }

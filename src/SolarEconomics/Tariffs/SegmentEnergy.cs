@@ -7,6 +7,7 @@ internal sealed partial class SegmentEnergy : SegmentPart
     private readonly byte[] _bands;
     private readonly SplitPiece[] _pieces;
     private readonly SegmentContext _context;
+    private readonly double[] _ratesWithTax;
 
     internal SegmentEnergy(EnergyPart part, SegmentContext context)
     {
@@ -17,21 +18,28 @@ internal sealed partial class SegmentEnergy : SegmentPart
         _bands = new byte[Math.Max(0, ticks.FirstFrom(context.Until) - First)];
         var cut = (byte)Part.Rates.Count;
         var pieces = new List<SplitPiece>();
-        for (var i = 0; i < _bands.Length; i++)
+        for (var i = 0; i < _bands.Length;)
         {
             var start = ticks.StartOf(First + i);
-            var end = start + ticks.Step;
             clock.MoveTo(Math.Max(start, context.From));
-            var runEnd = table.RunEnd(clock.DayClass, clock.SecondOfDay / 60) * 60L;
-            if (start >= context.From && end <= context.Until && end <= clock.NextChange && clock.SecondOfDay + ticks.Step <= runEnd)
+            var minute = clock.SecondOfDay / 60;
+            var runEnd = Math.Min(start + (table.RunEnd(clock.DayClass, minute) * 60L) - clock.SecondOfDay, Math.Min(clock.NextChange, context.Until));
+            var whole = start < context.From ? 0 : (int)((runEnd - start) / ticks.Step);
+            if (whole > 0)
             {
-                _bands[i] = table.BandAt(clock.DayClass, clock.SecondOfDay / 60);
+                // Intervals up to the next edge all bear the same rate.
+                _bands.AsSpan(i, Math.Min(whole, _bands.Length - i)).Fill(table.BandAt(clock.DayClass, minute));
+                i += whole;
                 continue;
             }
             _bands[i] = cut;
-            Cut(First + i, Math.Max(start, context.From), Math.Min(end, context.Until), ticks.Step, table, clock, pieces);
+            Cut(First + i, Math.Max(start, context.From), Math.Min(start + ticks.Step, context.Until), ticks.Step, table, clock, pieces);
+            i++;
         }
         _pieces = [.. pieces];
+        var factor = Part.QuantityFactor * (1 + context.Tariff.TaxOn(part)) * (part.Side == EnergySide.Import ? 1 : -1);
+        // The last slot belongs to cut intervals, whose pieces follow.
+        _ratesWithTax = [.. part.Rates.Select(r => (double)(r.PerKwh * factor)), 0.0];
     }
 
     internal EnergyPart Part { get; }
@@ -48,6 +56,16 @@ internal sealed partial class SegmentEnergy : SegmentPart
     {
         BandSums.Add(kwh.Slice(First, _bands.Length), _bands, sums);
         foreach (var piece in _pieces) sums[piece.Band] += kwh[piece.Interval] * piece.Share;
+    }
+
+    internal override bool IsPricedByTheHour => Part.QuantityDigits is null && Part.Rates.All(r => r.Blocks is null);
+
+    internal override double CostWithTax(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh)
+    {
+        var kwh = Part.Side == EnergySide.Import ? importKwh : exportKwh;
+        var cost = BandCosts.Sum(kwh.Slice(First, _bands.Length), _bands, _ratesWithTax);
+        foreach (var piece in _pieces) cost += kwh[piece.Interval] * piece.Share * _ratesWithTax[piece.Band];
+        return cost;
     }
 
     internal override void AddPrices(EnergySide side, bool withTax, double[] pricePerKwh)

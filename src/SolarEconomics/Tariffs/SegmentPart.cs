@@ -5,6 +5,13 @@ internal abstract class SegmentPart
 {
     internal abstract void AddLines(BillRun run, List<BillLine> lines);
 
+    /// <summary>Whether the part is a fixed charge or a price by the hour, for which <see cref="CostWithTax"/> stands.</summary>
+    internal virtual bool IsPricedByTheHour => false;
+
+    /// <summary>What the part costs with tax, before rounding; below 0 where it pays.</summary>
+    internal virtual double CostWithTax(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh) =>
+        throw new InvalidOperationException($"{GetType().Name} needs the whole bill.");
+
     /// <summary>Adds the part's price per kWh to each interval's; nothing where it prices no single kWh of that side.</summary>
     internal virtual void AddPrices(EnergySide side, bool withTax, double[] pricePerKwh)
     {

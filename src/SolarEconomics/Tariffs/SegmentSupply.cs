@@ -6,6 +6,7 @@ namespace SolarEconomics;
 internal sealed class SegmentSupply : SegmentPart
 {
     private readonly BillLine? _line;
+    private readonly double _costWithTax;
 
     internal SegmentSupply(SupplyCharge supply, SegmentContext context)
     {
@@ -22,7 +23,12 @@ internal sealed class SegmentSupply : SegmentPart
         if (quantity == 0) return;
         _line = BillWriter.Line(context, supply, supply.Name, quantity, RuleWords.Unit(supply.Per), supply.Amount, 1,
             RuleWords.Supply(supply, quantity, context.Tariff));
+        _costWithTax = (double)(quantity * supply.Amount * (1 + context.Tariff.TaxOn(supply)));
     }
+
+    internal override bool IsPricedByTheHour => true;
+
+    internal override double CostWithTax(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh) => _costWithTax;
 
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {

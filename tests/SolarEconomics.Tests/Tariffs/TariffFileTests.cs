@@ -48,7 +48,7 @@ public sealed class TariffFileTests
             $"""
             {path}: found 3 mistakes:
               {path}, line 5, column 42: found field "suply", expected one of the known fields, such as supply, export, fees.
-              {path}, line 6, column 34: found field "perKwH", expected one of the known fields, such as perKwh, name, when.
+              {path}, line 6, column 34: found field "perKwH", expected one of the known fields, such as perKwh, blocks, name.
               {path}, line 7, column 21: found "half upp", expected one of half up, half even, towards zero.
             """.ReplaceLineEndings(), error.Message);
     }

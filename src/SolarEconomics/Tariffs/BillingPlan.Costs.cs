@@ -1,0 +1,38 @@
+namespace SolarEconomics;
+
+/// <content>Totals without lines and rounding, for comparing many tariffs or many futures.</content>
+public sealed partial class BillingPlan
+{
+    /// <summary>Whether every charge is fixed or a price by the hour, so that <see cref="CostsBeforeRounding"/> can be asked.
+    /// Blocks, tiers, demand, levies, minimum bills and net metering need the whole bill.</summary>
+    public bool IsPricedByTheHour => _segments.All(s => s.Parts.All(p => p.IsPricedByTheHour));
+
+    /// <summary>What each period costs with tax, before any rounding: fixed charges, import and export without lines.</summary>
+    /// <param name="importKwh">Energy taken from the grid in each interval. Unit: kWh.</param>
+    /// <param name="exportKwh">Energy sent to the grid in each interval. Unit: kWh.</param>
+    /// <returns>One amount for each period, in units of the currency; equals the bills' totals but for rounding.</returns>
+    /// <exception cref="InvalidOperationException">The tariff is not <see cref="IsPricedByTheHour"/>.</exception>
+    /// <exception cref="ArgumentException">A column has another length than the grid, or holds no finite number somewhere.</exception>
+    public double[] CostsBeforeRounding(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh)
+    {
+        if (importKwh.Length != Grid.Count) throw Throw.WrongLength(nameof(importKwh), importKwh.Length, Grid.Count);
+        if (exportKwh.Length != Grid.Count) throw Throw.WrongLength(nameof(exportKwh), exportKwh.Length, Grid.Count);
+        var costs = new double[Periods.Count];
+        var sum = 0.0;
+        foreach (var segment in _segments)
+            foreach (var part in segment.Parts)
+            {
+                if (!part.IsPricedByTheHour) throw Throw.NotByTheHour(segment.Tariff);
+                var cost = part.CostWithTax(importKwh, exportKwh);
+                costs[segment.Period] += cost;
+                sum += cost;
+            }
+        // A value that is no number makes the sum none: only then is the column searched for it.
+        if (!double.IsFinite(sum))
+        {
+            CheckColumn(importKwh, nameof(importKwh));
+            CheckColumn(exportKwh, nameof(exportKwh));
+        }
+        return costs;
+    }
+}

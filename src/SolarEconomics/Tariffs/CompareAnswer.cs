@@ -1,0 +1,96 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+
+namespace SolarEconomics;
+
+/// <summary>Several tariffs ranked by what they would have billed for a home's own readings.</summary>
+/// <param name="Days">Billing days.</param>
+/// <param name="Ranks">The tariffs, cheapest first; of the readings there are, where some are missing.</param>
+/// <param name="Regrets">For each whole year after the first, the cost of having chosen by the year before.</param>
+/// <param name="CoveredShare">Share of the days' time for which there are readings. Range: 0 to 1.</param>
+public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Ranks, IReadOnlyList<ChoiceRegret> Regrets, double CoveredShare) : IFinding
+{
+    /// <summary>Whether times without a reading were filled.</summary>
+    public bool IsEstimate { get; init; }
+
+    /// <summary>Whether the ranks stand: the readings cover every day, or the answer is an estimate.</summary>
+    public bool HasTotals => CoveredShare >= 1 || IsEstimate;
+
+    internal static CompareAnswer Of(BilledReadings readings, Currency currency, List<(string Name, decimal[] Months)> totals, int wholeYears)
+    {
+        decimal Year(decimal[] months, int year) => months.Skip(year * 12).Take(12).Sum();
+        Money Nominal(decimal amount) => Money.Nominal(amount, currency);
+        var ordered = totals.OrderBy(t => t.Months.Sum()).ThenBy(t => t.Name, StringComparer.Ordinal).ToList();
+        var best = ordered[0].Months;
+        var ties = ordered.Skip(1).Select(t => Ties([.. Enumerable.Range(0, wholeYears).Select(y => Year(t.Months, y) - Year(best, y))], t.Months.Sum() - best.Sum())).ToList();
+        var ranks = ordered.Select((t, i) => new TariffRank(t.Name, Nominal(t.Months.Sum()), Nominal(t.Months.Sum() - best.Sum()),
+            i == 0 ? ties.Contains(true) : ties[i - 1], [.. Enumerable.Range(0, wholeYears).Select(y => Nominal(Year(t.Months, y)))]));
+        var regrets = Enumerable.Range(1, Math.Max(0, wholeYears - 1)).Select(y =>
+        {
+            var chosen = ordered.MinBy(t => Year(t.Months, y - 1));
+            var cheapest = ordered.MinBy(t => Year(t.Months, y));
+            return new ChoiceRegret(y + 1, chosen.Name, cheapest.Name, Nominal(Year(chosen.Months, y) - Year(cheapest.Months, y)));
+        });
+        return new CompareAnswer(readings.Days, [.. ranks], [.. regrets], readings.CoveredShare) { IsEstimate = readings.IsEstimate };
+    }
+
+    /// <inheritdoc/>
+    public Finding Say(CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(culture);
+        if (!HasTotals)
+            return new Finding("no ranks", $"The readings cover {CoveredShare.ToString("P1", culture)} of {Days}. Add the missing readings, choose other days, or ask for an estimate.") { Cautions = [Bill.Caution] };
+        var words = Ranks.Count == 1 ? "is the only tariff given."
+            : Ranks[0].Tie ? $"is the cheapest on these readings, but ties with {DayWords.And([.. Ranks.Skip(1).Where(r => r.Tie).Select(r => r.Name)])}: they differ by no more than the difference swings from year to year."
+            : $"is the cheapest on these readings: {Figure(Ranks[1].Difference, culture)} less than {Ranks[1].Name}.";
+        return new Finding(Ranks[0].Name, words)
+        {
+            Notes = [.. Notes(culture)],
+            Cautions = [Bill.Caution],
+            Tables = [new FindingTable($"Bills for {Days}", ["tariff", "total", "difference", "tie"],
+                [.. Ranks.Select(r => (IReadOnlyList<string>)[r.Name, Figure(r.Total, culture), Figure(r.Difference, culture), r.Tie ? "tie" : ""])])],
+        };
+    }
+
+    /// <summary>The ranks as a JSON list: <c>tariff</c>, <c>total</c>, <c>difference</c> and <c>tie</c>, cheapest first.
+    /// Amounts are texts, so that no cent is lost; <c>null</c> where the readings do not cover the days.</summary>
+    public string ToJson()
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true }))
+        {
+            json.WriteStartArray();
+            foreach (var rank in Ranks)
+            {
+                json.WriteStartObject();
+                json.WriteString("tariff", rank.Name);
+                json.WriteString("total", HasTotals ? Text(rank.Total) : null);
+                json.WriteString("difference", HasTotals ? Text(rank.Difference) : null);
+                json.WriteBoolean("tie", rank.Tie);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
+        return Encoding.UTF8.GetString(buffer.WrittenSpan);
+    }
+
+    private IEnumerable<string> Notes(CultureInfo culture)
+    {
+        yield return "Each tariff is taken in its latest version for all days, and billed month by month from the first day.";
+        yield return Ranks[0].ByYear.Count < 2
+            ? "Less than two whole years of readings cannot tell how the ranks swing from year to year: only equal totals are called a tie."
+            : "A tie: the mean yearly difference is no larger than its range over the years.";
+        foreach (var regret in Regrets)
+            yield return $"Chosen on year {(regret.Year - 1).ToString(culture)}, {regret.Chosen} costs {Figure(regret.Cost, culture)} more than the best in year {regret.Year.ToString(culture)}, {regret.Best}.";
+        if (IsEstimate) yield return $"An estimate: the readings cover {CoveredShare.ToString("P1", culture)}, the rest is the mean of the same time of day.";
+    }
+
+    private static bool Ties(IReadOnlyList<decimal> yearly, decimal difference) =>
+        difference == 0 || (yearly.Count >= 2 && Math.Abs(yearly.Average()) <= yearly.Max() - yearly.Min());
+
+    private static string Text(Money money) => money.Amount.ToString("0.00##########", CultureInfo.InvariantCulture);
+
+    private static string Figure(Money money, CultureInfo culture) => money.Amount.ToString("N2", culture) + " " + money.Currency;
+}
