@@ -61,4 +61,14 @@ internal static partial class Throw
     }
 
     private static string Day(Stamp stamp) => StampClock.LocalOf(stamp.LocalMs).ToString("d MMMM uuuu", CultureInfo.InvariantCulture);
+
+    internal static InvalidOperationException NothingInCommon(string first, string second) =>
+        new($"Found no time at which both \"{first}\" and \"{second}\" were read, expected intervals with the same starts in both. Bring them to one length by InStepsOf, and check their zones.");
+
+    internal static InvalidOperationException TooManyGaps(string channel, int most) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found gaps in \"{channel}\" of more than {most} intervals, expected a record of one stretch of time. A device that lost its clock writes 1970 or 2000: leave those rows out."));
+
+    internal static InvalidOperationException DifferentIntervals(string channel, Instant start) =>
+        new($"Found an interval of \"{channel}\" at {NodaTime.Text.InstantPattern.General.Format(start)} with another end than that of the channel before, expected one length for a table. Bring them to one by InStepsOf, or write them apart.");
 }

@@ -35,11 +35,35 @@ public sealed partial class Channel
             quality[^1] |= _quality[i];
         }
         CloseStep(step, covered, kwh, quality);
-        return new Channel(Name, Flow, [.. starts], [.. ends], [.. kwh], [.. quality])
-        {
-            Unit = Unit, Meter = Meter, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets,
-        };
+        return With([.. starts], [.. ends], [.. kwh], [.. quality]);
     }
+
+    /// <summary>The most common length of an interval; an hour where there is none.</summary>
+    internal Duration UsualStep
+    {
+        get
+        {
+            if (Count == 0) return Duration.FromHours(1);
+            var first = _ends[0] - _starts[0];
+            var same = 0;
+            for (var i = 0; i < Count; i++)
+                if (_ends[i] - _starts[i] == first) same++;
+            if (same * 2L > Count) return first;
+            var counts = new Dictionary<Duration, int>();
+            for (var i = 0; i < Count; i++)
+            {
+                var length = _ends[i] - _starts[i];
+                counts[length] = counts.GetValueOrDefault(length) + 1;
+            }
+            return counts.OrderByDescending(c => c.Value).ThenBy(c => c.Key).First().Key;
+        }
+    }
+
+    /// <summary>The same channel with other intervals.</summary>
+    internal Channel With(Instant[] starts, Instant[] ends, double[] kwh, Quality[] quality) => new(Name, Flow, starts, ends, kwh, quality)
+    {
+        Unit = Unit, Meter = Meter, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets,
+    };
 
     private static void CloseStep(Duration step, Duration covered, List<double> kwh, List<Quality> quality)
     {

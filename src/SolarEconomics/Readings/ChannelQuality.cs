@@ -45,7 +45,7 @@ public sealed record ChannelQuality(Channel Channel)
         var starts = channel.Starts;
         var ends = channel.Ends;
         var quality = channel.Quality;
-        var usual = UsualStep(channel);
+        var usual = channel.UsualStep;
         var (readings, missing, estimated, filled, negative, censored) = (0, 0, 0, 0, 0, 0);
         var filledKwh = default(CompensatedSum);
         for (var i = 0; i < channel.Count; i++)
@@ -88,22 +88,4 @@ public sealed record ChannelQuality(Channel Channel)
 
     private static int IntervalsIn(Duration time, Duration usual) =>
         Math.Max(1, (int)Math.Min(int.MaxValue / 4, Math.Round(time / usual)));
-
-    /// <summary>The most common length of an interval; an hour where there is none.</summary>
-    private static Duration UsualStep(Channel channel)
-    {
-        if (channel.Count == 0) return Duration.FromHours(1);
-        var first = channel.Ends[0] - channel.Starts[0];
-        var same = 0;
-        var counts = new Dictionary<Duration, int>();
-        for (var i = 0; i < channel.Count; i++)
-            if (channel.Ends[i] - channel.Starts[i] == first) same++;
-        if (same * 2L > channel.Count) return first;
-        for (var i = 0; i < channel.Count; i++)
-        {
-            var length = channel.Ends[i] - channel.Starts[i];
-            counts[length] = counts.GetValueOrDefault(length) + 1;
-        }
-        return counts.OrderByDescending(c => c.Value).ThenBy(c => c.Key).First().Key;
-    }
 }

@@ -18,6 +18,9 @@ public enum ColumnKind
     /// <summary>Power: the interval's mean where rows are regular, a sample where they are not.</summary>
     Power,
 
+    /// <summary>Energy of one register for both directions: above zero from the grid, below zero to it.</summary>
+    Net,
+
     /// <summary>A counter's state at the row's time.</summary>
     Counter,
 

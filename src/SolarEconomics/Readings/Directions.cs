@@ -6,6 +6,42 @@ internal static class Directions
     internal static IEnumerable<Channel> Split(ColumnEnergy energy, ValueColumn column, Plant plant, int extra, string file, ProblemList problems)
     {
         var (device, point) = DeviceOf(column.Meaning, plant, problems, column.Index + 1);
+        Doubts.Flag(energy, column.Meaning.Flow, device is null ? null : plant.Find(device), column.Name, column.Index + 1, problems);
+        if (column is { IsEnergy: true, Meaning.Kind: ColumnKind.Net } && Array.Exists(energy.Kwh, k => k < 0))
+        {
+            problems.Note(0, column.Index + 1, column.Meaning.Header, $"both directions under \"{column.Name}\"", "one; values above zero are read as import, those below as export. If it is the other way round, correct the column");
+            yield return Make(column.Name + " import", FlowKind.Import, OneSide(energy, +1), column, device, MeasurementPoint.Meter, extra, file);
+            yield return Make(column.Name + " export", FlowKind.Export, OneSide(energy, -1), column, device, MeasurementPoint.Meter, 0, file);
+            yield break;
+        }
+        FlagNegative(energy, column, problems);
+        if (!column.IsEnergy)
+        {
+            var sum = default(CompensatedSum);
+            foreach (var value in energy.Kwh) sum.Add(value);
+            problems.Lost(0, column.Index + 1, column.Meaning.Header,
+                FormattableString.Invariant($"no unit for \"{column.Name}\": its numbers add up to {sum.Total:0.000000} kWh if they are kWh, and to {sum.Total / 1000:0.000000} kWh if they are Wh"),
+                "a unit in the header or in a row of units; say UnitWhereNone or ColumnMeaning.Of in the options. Until then it is kept and counted nowhere");
+        }
+        yield return Make(column.Name, column.Meaning.Flow, energy, column, device, point, extra, file);
+    }
+
+    private static Channel Make(string name, FlowKind flow, ColumnEnergy energy, ValueColumn column, string? device, MeasurementPoint point, int extra, string file) =>
+        new(name, flow, energy.Starts, energy.Ends, energy.Kwh, energy.Quality)
+        {
+            Unit = column.UnitName,
+            Device = device,
+            Point = point,
+            File = file,
+            ExtraReadings = extra,
+            Resets = energy.Resets,
+        };
+
+    private static ColumnEnergy OneSide(ColumnEnergy energy, int sign) =>
+        energy with { Kwh = [.. energy.Kwh.Select(k => Math.Max(0, k * sign))], Quality = [.. energy.Quality] };
+
+    private static void FlagNegative(ColumnEnergy energy, ValueColumn column, ProblemList problems)
+    {
         var negative = 0;
         for (var i = 0; i < energy.Kwh.Length; i++)
         {
@@ -16,23 +52,6 @@ internal static class Directions
         if (negative > 0 && column.Meaning.Flow != FlowKind.Unknown)
             problems.Doubtful(0, column.Index + 1, column.Name, FormattableString.Invariant($"{negative} values below zero under \"{column.Name}\""),
                 "none, as this flow has one direction; they are counted as they stand. If the column holds both directions, read it as such");
-        if (!column.IsEnergy)
-        {
-            var sum = default(CompensatedSum);
-            foreach (var value in energy.Kwh) sum.Add(value);
-            problems.Lost(0, column.Index + 1, column.Meaning.Header,
-                FormattableString.Invariant($"no unit for \"{column.Name}\": its numbers add up to {sum.Total:0.000000} kWh if they are kWh, and to {sum.Total / 1000:0.000000} kWh if they are Wh"),
-                "a unit in the header or in a row of units; say UnitWhereNone or ColumnMeaning.Of in the options. Until then it is kept and counted nowhere");
-        }
-        yield return new Channel(column.Name, column.Meaning.Flow, energy.Starts, energy.Ends, energy.Kwh, energy.Quality)
-        {
-            Unit = column.UnitName,
-            Device = device,
-            Point = point,
-            File = file,
-            ExtraReadings = extra,
-            Resets = energy.Resets,
-        };
     }
 
     private static (string? Device, MeasurementPoint Point) DeviceOf(ColumnMeaning meaning, Plant plant, ProblemList problems, int column)

@@ -77,11 +77,11 @@ public sealed class TableLayoutTests : IDisposable
     [Fact]
     public void A_column_says_why_it_is_read_as_it_is_and_is_corrected_in_one_line()
     {
-        const string Text = "time,PV (Wh),Net\n2024-06-01 00:00,500,7\n2024-06-01 01:00,1000,8\n";
+        const string Text = "time,PV (Wh),Balance\n2024-06-01 00:00,500,7\n2024-06-01 01:00,1000,8\n";
         var guessed = Read(Text);
         Assert.Equal("column 2 \"PV (Wh)\" is read as generation in Wh because of the word \"pv\" and because its header says (Wh)", guessed.Columns[1].Reason);
-        Assert.Contains(guessed.Problems, p => p.Severity == Severity.Lost && p.Found.StartsWith("no unit for \"Net\"", StringComparison.Ordinal));
-        var corrected = Read(Text, new ReadOptions { Columns = [ColumnMeaning.Of("Net", FlowKind.Export, "kWh")] });
+        Assert.Contains(guessed.Problems, p => p.Severity == Severity.Lost && p.Found.StartsWith("no unit for \"Balance\"", StringComparison.Ordinal));
+        var corrected = Read(Text, new ReadOptions { Columns = [ColumnMeaning.Of("Balance", FlowKind.Export, "kWh")] });
         Assert.Equal((FlowKind.Export, 15.0), (corrected.Channels[1].Flow, corrected.Channels[1].Total.Kwh));
     }
 

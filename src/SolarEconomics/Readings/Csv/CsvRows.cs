@@ -194,7 +194,7 @@ internal sealed class CsvRows
     {
         var sum = 0.0;
         foreach (var value in _values)
-            if (value.Meaning.Kind == ColumnKind.Energy && value.Index < fields.Length && _layout.Numbers.TryRead(fields[value.Index], out var number))
+            if (value.Meaning.Kind is ColumnKind.Energy or ColumnKind.Net && value.Index < fields.Length && _layout.Numbers.TryRead(fields[value.Index], out var number))
             {
                 var kwh = value.Scale(number);
                 if (Math.Abs(kwh) <= TooLargeKwh) sum += kwh;

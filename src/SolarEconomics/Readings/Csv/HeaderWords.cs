@@ -20,6 +20,8 @@ internal static partial class HeaderWords
 
     private static readonly string[] CounterWords = ["counter", "lifetime", "cumulative", "meter reading", "meter state", "zählerstand", "total increasing"];
 
+    private static readonly string[] NetWords = ["net", "netto", "signed"];
+
     private static readonly string[] EndWords = ["end", "until", "ending", "bis", "ende"];
 
     private static readonly string[] StartWords = ["start", "from", "begin", "beginning", "von"];
@@ -46,7 +48,8 @@ internal static partial class HeaderWords
             unitReason = $"the user says {unit.Name} where the header names no unit";
         }
         var (flow, word) = FlowOf(text, words);
-        var kind = unit is { IsPower: true } ? ColumnKind.Power : Any(words, CounterWords) ? ColumnKind.Counter : ColumnKind.Energy;
+        var kind = unit is { IsPower: true } ? ColumnKind.Power : Any(words, CounterWords) ? ColumnKind.Counter
+            : flow == FlowKind.Unknown && Any(words, NetWords) ? ColumnKind.Net : ColumnKind.Energy;
         var flowReason = flow != FlowKind.Unknown ? $"of the word \"{word}\""
             : word is not null ? $"\"{word}\" names several things, and a sum of other columns is not counted again"
             : "no word of its header names a flow";
