@@ -20,10 +20,17 @@ public sealed partial class Channel
     /// <param name="quality">What is known of each value.</param>
     /// <exception cref="ArgumentException">The columns differ in length.</exception>
     public Channel(string name, FlowKind flow, Instant[] starts, Instant[] ends, double[] kwh, Quality[] quality)
+        : this(name, flow, starts, ends, kwh, quality, starts.Length)
     {
-        ArgumentNullException.ThrowIfNull(name);
         if (starts.Length != ends.Length || starts.Length != kwh.Length || starts.Length != quality.Length)
             throw new ArgumentException("Expected starts, ends, kwh and quality of one length.", nameof(kwh));
+    }
+
+    /// <summary>A channel from the front of columns that have room to spare, so that a long record is not copied.</summary>
+    internal Channel(string name, FlowKind flow, Instant[] starts, Instant[] ends, double[] kwh, Quality[] quality, int count)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        Count = count;
         Name = name;
         Flow = flow;
         _starts = starts;
@@ -69,25 +76,25 @@ public sealed partial class Channel
     public bool IsEnergy => EnergyUnit.Find(Unit) is { IsActiveEnergy: true };
 
     /// <summary>Number of intervals, missing ones included.</summary>
-    public int Count => _kwh.Length;
+    public int Count { get; }
 
     /// <summary>Interval starts, ascending.</summary>
-    public ReadOnlySpan<Instant> Starts => _starts;
+    public ReadOnlySpan<Instant> Starts => _starts.AsSpan(0, Count);
 
     /// <summary>Interval ends, excluded.</summary>
-    public ReadOnlySpan<Instant> Ends => _ends;
+    public ReadOnlySpan<Instant> Ends => _ends.AsSpan(0, Count);
 
     /// <summary>Energy per interval in kWh; 0 where missing.</summary>
-    public ReadOnlySpan<double> Kwh => _kwh;
+    public ReadOnlySpan<double> Kwh => _kwh.AsSpan(0, Count);
 
     /// <summary>What is known of each value.</summary>
-    public ReadOnlySpan<Quality> Quality => _quality;
+    public ReadOnlySpan<Quality> Quality => _quality.AsSpan(0, Count);
 
     /// <summary>Start of the first interval; <see langword="null"/> where there is none.</summary>
     public Instant? Start => Count == 0 ? null : _starts[0];
 
     /// <summary>End of the last interval, excluded; <see langword="null"/> where there is none.</summary>
-    public Instant? End => Count == 0 ? null : _ends[^1];
+    public Instant? End => Count == 0 ? null : _ends[Count - 1];
 
     /// <summary>Energy of all intervals that are not missing.</summary>
     public Energy Total
@@ -95,7 +102,7 @@ public sealed partial class Channel
         get
         {
             var sum = default(CompensatedSum);
-            for (var i = 0; i < _kwh.Length; i++)
+            for (var i = 0; i < Count; i++)
                 if (!_quality[i].HasFlag(SolarEconomics.Quality.Missing)) sum.Add(_kwh[i]);
             return new Energy(sum.Total);
         }

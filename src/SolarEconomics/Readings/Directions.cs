@@ -7,7 +7,7 @@ internal static class Directions
     {
         var (device, point) = DeviceOf(column.Meaning, plant, problems, column.Index + 1);
         Doubts.Flag(energy, column.Meaning.Flow, device is null ? null : plant.Find(device), column.Name, column.Index + 1, problems);
-        if (column is { IsEnergy: true, Meaning.Kind: ColumnKind.Net } && Array.Exists(energy.Kwh, k => k < 0))
+        if (column is { IsEnergy: true, Meaning.Kind: ColumnKind.Net } && energy.Values.IndexOfAnyInRange(double.NegativeInfinity, -double.Epsilon) >= 0)
         {
             problems.Note(0, column.Index + 1, column.Meaning.Header, $"both directions under \"{column.Name}\"", "one; values above zero are read as import, those below as export. If it is the other way round, correct the column");
             yield return Make(column.Name + " import", FlowKind.Import, OneSide(energy, +1), column, device, MeasurementPoint.Meter, extra, file);
@@ -18,7 +18,7 @@ internal static class Directions
         if (!column.IsEnergy)
         {
             var sum = default(CompensatedSum);
-            foreach (var value in energy.Kwh) sum.Add(value);
+            foreach (var value in energy.Values) sum.Add(value);
             problems.Lost(0, column.Index + 1, column.Meaning.Header,
                 FormattableString.Invariant($"no unit for \"{column.Name}\": its numbers add up to {sum.Total:0.000000} kWh if they are kWh, and to {sum.Total / 1000:0.000000} kWh if they are Wh"),
                 "a unit in the header or in a row of units; say UnitWhereNone or ColumnMeaning.Of in the options. Until then it is kept and counted nowhere");
@@ -27,7 +27,7 @@ internal static class Directions
     }
 
     private static Channel Make(string name, FlowKind flow, ColumnEnergy energy, ValueColumn column, string? device, MeasurementPoint point, int extra, string file) =>
-        new(name, flow, energy.Starts, energy.Ends, energy.Kwh, energy.Quality)
+        new(name, flow, energy.Starts, energy.Ends, energy.Kwh, energy.Quality, energy.Count)
         {
             Unit = column.UnitName,
             Device = device,
@@ -43,7 +43,7 @@ internal static class Directions
     private static void FlagNegative(ColumnEnergy energy, ValueColumn column, ProblemList problems)
     {
         var negative = 0;
-        for (var i = 0; i < energy.Kwh.Length; i++)
+        for (var i = 0; i < energy.Count; i++)
         {
             if (energy.Kwh[i] >= 0) continue;
             energy.Quality[i] |= Quality.Negative;

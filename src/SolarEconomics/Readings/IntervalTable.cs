@@ -55,6 +55,28 @@ internal sealed partial class IntervalTable
         return row;
     }
 
+    /// <summary>Adds a row of numbers already in kWh; a cell that is not present is missing.</summary>
+    internal int Add(long startMs, int line, ReadOnlySpan<double> kwh, ReadOnlySpan<bool> present)
+    {
+        var row = Rows;
+        if (row == _startMs.Length) Grow();
+        _startMs[row] = startMs;
+        if (line != _nextLine) _breaks.Add((row, line));
+        _nextLine = line + 1;
+        if (startMs <= _latestMs) InOrder = false;
+        else _latestMs = startMs;
+        for (var c = 0; c < kwh.Length; c++)
+        {
+            if (present[c]) _values[c][row] = kwh[c];
+            else _quality[c][row] = SolarEconomics.Quality.Missing;
+        }
+        Rows = row + 1;
+        return row;
+    }
+
+    /// <summary>Hands the arrays of a column over as they are, without a copy. The table gives the column up by it.</summary>
+    internal ColumnEnergy Take(int column, NodaTime.Instant[] starts, NodaTime.Instant[] ends) => new(starts, ends, _values[column], _quality[column]);
+
     internal void Set(int row, int column, double value, Quality quality)
     {
         _values[column][row] = value;

@@ -3,11 +3,11 @@ using System.Runtime.CompilerServices;
 namespace SolarEconomics;
 
 /// <summary>Reads plain decimal numbers from bytes: a whole mantissa divided by a power of ten.</summary>
-/// <remarks>Exact: up to 15 digits and 22 decimals both parts are doubles without error, and one division rounds once, so the result is the
+/// <remarks>Exact: up to 14 digits and 22 decimals both parts are doubles without error, and one division rounds once, so the result is the
 /// double that a full parser gives. Everything else is left to the full parser.</remarks>
 internal static class Utf8Number
 {
-    private const int MostDigits = 15;
+    private const int MostDigits = 14;
 
     private static ReadOnlySpan<double> PowersOfTen =>
         [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15];
@@ -17,7 +17,7 @@ internal static class Utf8Number
     /// <param name="at">Where the number begins; afterwards the place of the delimiter, or the length.</param>
     /// <param name="delimiter">Mark between fields.</param>
     /// <param name="value">The number.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining | MethodImplOptions.AggressiveOptimization)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static bool TryRead(ReadOnlySpan<byte> text, ref int at, byte delimiter, out double value)
     {
         var i = at;

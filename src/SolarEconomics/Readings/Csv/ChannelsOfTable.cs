@@ -13,7 +13,7 @@ internal static class ChannelsOfTable
         var extra = table.PutInOrder([.. rows.Values.Select(v => v.Name)], problems);
         var (startMs, endMs) = Edges(rows, layout, problems);
         var starts = ToInstants(startMs);
-        var ends = ToInstants(endMs);
+        var ends = ToEnds(starts, startMs, endMs);
         var channels = new List<Channel>();
         for (var c = 0; c < rows.Values.Count; c++)
         {
@@ -22,7 +22,7 @@ internal static class ChannelsOfTable
             {
                 ColumnKind.Power => PowerColumn.ToEnergy(table, c, startMs, endMs, options.LongestBridge, column, problems),
                 ColumnKind.Counter => CounterColumn.ToEnergy(table, c, column, problems),
-                _ => new ColumnEnergy(starts, ends, table.Values(c).ToArray(), table.Quality(c).ToArray()),
+                _ => table.Take(c, starts, ends),
             };
             channels.AddRange(Directions.Split(channel, column, options.Plant, extra[c], file, problems));
         }
@@ -66,10 +66,32 @@ internal static class ChannelsOfTable
         }
     }
 
+    /// <summary>Ends, most of which are the starts of the next rows.</summary>
+    private static Instant[] ToEnds(Instant[] starts, long[] startMs, long[] endMs)
+    {
+        var ends = new Instant[starts.Length];
+        for (var i = 0; i < ends.Length; i++)
+            ends[i] = i + 1 < ends.Length && startMs[i + 1] == endMs[i] ? starts[i + 1] : Instant.FromUnixTimeMilliseconds(endMs[i]);
+        return ends;
+    }
+
     internal static Instant[] ToInstants(ReadOnlySpan<long> ms)
     {
+        // Adding the step again is several times quicker than dividing each time into days and the rest.
         var instants = new Instant[ms.Length];
-        for (var i = 0; i < instants.Length; i++) instants[i] = Instant.FromUnixTimeMilliseconds(ms[i]);
+        var (stepMs, step) = (0L, Duration.Zero);
+        for (var i = 0; i < instants.Length; i++)
+        {
+            if (i > 0 && ms[i] - ms[i - 1] == stepMs)
+            {
+                instants[i] = instants[i - 1] + step;
+                continue;
+            }
+            instants[i] = Instant.FromUnixTimeMilliseconds(ms[i]);
+            if (i == 0) continue;
+            stepMs = ms[i] - ms[i - 1];
+            step = Duration.FromMilliseconds(stepMs);
+        }
         return instants;
     }
 }

@@ -113,15 +113,22 @@ internal sealed class CsvRows
     }
 
     /// <summary>Sets one cell from a number in the column's own unit; what no reading can be is reported and counts as missing.</summary>
-    internal void SetNumber(int row, int column, double number, int line)
+    private void SetNumber(int row, int column, double number, int line)
+    {
+        if (TryScale(column, ref number, line)) Table.Set(row, column, number, Quality.Good);
+    }
+
+    /// <summary>Brings a number to kWh (or kW); false, and reported, where no reading can be so large.</summary>
+    internal bool TryScale(int column, ref double number, int line)
     {
         var value = _values[column].Scale(number);
-        if (!(Math.Abs(value) <= TooLargeKwh))
+        if (Math.Abs(value) <= TooLargeKwh)
         {
-            _problems.Lost(line, _values[column].Index + 1, number.ToString("R", CultureInfo.InvariantCulture), "a number too large for a reading", $"at most {TooLargeKwh.ToString("R", CultureInfo.InvariantCulture)} kWh; the cell counts as missing");
-            return;
+            number = value;
+            return true;
         }
-        Table.Set(row, column, value, Quality.Good);
+        _problems.Lost(line, _values[column].Index + 1, number.ToString("R", CultureInfo.InvariantCulture), "a number too large for a reading", $"at most {TooLargeKwh.ToString("R", CultureInfo.InvariantCulture)} kWh; the cell counts as missing");
+        return false;
     }
 
     internal void MarkCensored(int row)

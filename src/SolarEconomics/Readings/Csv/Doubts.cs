@@ -20,7 +20,7 @@ internal static class Doubts
     private static void FlagAbove(ColumnEnergy energy, double ratedKwp, string name, int column, ProblemList problems)
     {
         var (count, kwh, first) = (0, 0.0, -1);
-        for (var i = 0; i < energy.Kwh.Length; i++)
+        for (var i = 0; i < energy.Count; i++)
         {
             var most = ratedKwp * AboveRating * (energy.Ends[i] - energy.Starts[i]).TotalHours;
             if (energy.Kwh[i] <= most) continue;
@@ -37,12 +37,11 @@ internal static class Doubts
     private static void FlagStuck(ColumnEnergy energy, string name, int column, ProblemList problems)
     {
         var from = 0;
-        for (var i = 1; i <= energy.Kwh.Length; i++)
+        for (var i = 1; i <= energy.Count; i++)
         {
-            if (i < energy.Kwh.Length && energy.Kwh[i] == energy.Kwh[from] && !energy.Quality[i].HasFlag(Quality.Missing)) continue;
-            var hours = (energy.Ends[i - 1] - energy.Starts[from]).TotalHours;
+            if (i < energy.Count && energy.Kwh[i] == energy.Kwh[from] && !energy.Quality[i].HasFlag(Quality.Missing)) continue;
             // Round numbers repeat by themselves; a value of three decimals and more does not, many times in a row.
-            if (i - from >= 8 && hours >= StuckHours && energy.Kwh[from] != 0 && !energy.Quality[from].HasFlag(Quality.Missing) && HasThreeDecimals(energy.Kwh[from]))
+            if (i - from >= 8 && energy.Kwh[from] != 0 && (energy.Ends[i - 1] - energy.Starts[from]).TotalHours is var hours and >= StuckHours && !energy.Quality[from].HasFlag(Quality.Missing) && HasThreeDecimals(energy.Kwh[from]))
             {
                 for (var k = from; k < i; k++) energy.Quality[k] |= Quality.Doubtful;
                 problems.Doubtful(0, column, name, string.Create(CultureInfo.InvariantCulture, $"the same {energy.Kwh[from]:R} kWh under \"{name}\" for {hours:0.#} hours from {energy.Starts[from]} on"),

@@ -21,6 +21,7 @@ internal sealed class PlainRows
     private const int Flag = -2;
     private readonly double[] _numbers;
     private readonly bool[] _present;
+    private readonly bool _scaled;
 
     private ulong _dateBytes;
     private ushort _dateTail;
@@ -37,6 +38,7 @@ internal sealed class PlainRows
         if (rows.FlagIndex > 0) _targets[rows.FlagIndex - 1] = Flag;
         _numbers = new double[rows.Values.Count];
         _present = new bool[rows.Values.Count];
+        _scaled = rows.Values.Any(v => v.Scale(1) != 1);
     }
 
     /// <summary>Whether a table may have plain rows at all.</summary>
@@ -81,19 +83,36 @@ internal sealed class PlainRows
         GeneralRows.Read(reader, number - 1, _layout, _rows, static () => { });
     }
 
+    /// <summary>Brings numbers of other units to kWh; one that no reading can be is reported and counts as missing.</summary>
+    private void Scale(int line)
+    {
+        for (var v = 0; v < _numbers.Length; v++)
+            if (_present[v]) _present[v] = _rows.TryScale(v, ref _numbers[v], line);
+    }
+
+    /// <summary>Reads a line if it is plain. Nothing is changed by a line that is not.</summary>
+    /// <remarks>Optimised from its first call: in a fresh process the tiers would leave it slow for most of a file.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool TryTake(ReadOnlySpan<byte> line, int number)
     {
         if (!TryStamp(line, out var localMs, out var at)) return false;
         var censored = false;
+        var delimiter = _delimiter;
+        var numbers = _numbers;
+        var present = _present;
         foreach (var target in _targets)
         {
-            if (at >= line.Length || line[at] != _delimiter) return false;
+            if (at >= line.Length || line[at] != delimiter) return false;
             at++;
             if (target >= 0)
             {
-                _present[target] = at < line.Length && line[at] != _delimiter;
-                if (_present[target] && !Utf8Number.TryRead(line, ref at, _delimiter, out _numbers[target])) return false;
+                var any = at < line.Length && line[at] != delimiter;
+                if (any)
+                {
+                    if (!Utf8Number.TryRead(line, ref at, delimiter, out var value)) return false;
+                    numbers[target] = value;
+                }
+                present[target] = any;
             }
             else if (target == Flag)
             {
@@ -102,16 +121,15 @@ internal sealed class PlainRows
             }
             else
             {
-                while (at < line.Length && line[at] != _delimiter)
+                while (at < line.Length && line[at] != delimiter)
                     if (line[at++] is (byte)'"' or (byte)'\r') return false;
             }
         }
         if (at != line.Length) return false;
         var fate = _rows.Clock.Resolve(localMs, number, out var unixMs);
         if (fate > StampFate.Resolved && !_rows.Accept(fate, number, FieldsOf(line))) return true;
-        var row = _rows.Table.Add(unixMs, number);
-        for (var v = 0; v < _numbers.Length; v++)
-            if (_present[v]) _rows.SetNumber(row, v, _numbers[v], number);
+        if (_scaled) Scale(number);
+        var row = _rows.Table.Add(unixMs, number, _numbers, _present);
         if (censored) _rows.MarkCensored(row);
         return true;
     }
