@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Runtime;
+using Microsoft.CodeAnalysis.CSharp.Scripting;
 using Microsoft.CodeAnalysis.Scripting;
 
 using Microsoft.DotNet.Interactive;
@@ -44,6 +45,10 @@ internal sealed class EngineKernel : IDisposable
         Formatter.SetPreferredMimeTypesFor(typeof(object), PlainTextFormatter.MimeType);
         Formatter.Register(typeof(object), static (_, _) => true, PlainTextFormatter.MimeType);
     }
+
+    /// <summary>Has the compiler compile something, so that its own code is ready when the engine calls it.</summary>
+    internal static async Task WarmCompilerAsync() =>
+        await CSharpScript.EvaluateAsync<int>("var list = new System.Collections.Generic.List<int> { 1, 2 }; list.Count");
 
     /// <summary>Runs code; everything that comes of it goes to <paramref name="run"/>.</summary>
     internal async Task RunAsync(string code, EngineRun run)

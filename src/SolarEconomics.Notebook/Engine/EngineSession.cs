@@ -12,7 +12,7 @@ public sealed class EngineSession : ISession
     private readonly StepQueue queue;
     private readonly ConcurrentDictionary<string, TaskCompletionSource<string>> questions = new(StringComparer.Ordinal);
     private readonly PrintBuffer prints;
-    private EngineKernel engine;
+    private EngineKernel? engine;
     private Task warm = Task.CompletedTask;
     private CultureInfo culture = CultureInfo.InvariantCulture;
     private EngineRun? run;
@@ -23,7 +23,6 @@ public sealed class EngineSession : ISession
     {
         prints = new PrintBuffer((stream, text) => relay.Raise(new OutputAdded(stepId, Outputs.Printed(stream, text))));
         queue = new StepQueue(relay);
-        engine = new EngineKernel();
     }
 
     /// <inheritdoc/>
@@ -88,9 +87,9 @@ public sealed class EngineSession : ISession
     public async Task RestartAsync()
     {
         await StopAsync();
+        await warm;
         relay.Become(SessionState.Starting);
-        engine.Dispose();
-        engine = new EngineKernel();
+        engine?.Dispose();
         runNumber = 0;
         await WarmAsync();
     }
@@ -99,7 +98,7 @@ public sealed class EngineSession : ISession
     public async Task<IReadOnlyList<Completion>> CompleteAsync(string code, int position, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(code);
-        return State == SessionState.Ready ? await engine.CompleteAsync(code, position, cancel) : [];
+        return State == SessionState.Ready && engine is { } ready ? await ready.CompleteAsync(code, position, cancel) : [];
     }
 
     /// <inheritdoc/>
@@ -113,12 +112,17 @@ public sealed class EngineSession : ISession
     public async ValueTask DisposeAsync()
     {
         await StopAsync();
-        engine.Dispose();
+        await warm.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        engine?.Dispose();
         prints.Dispose();
     }
 
     private async Task WarmAsync()
     {
+        // Half of the engine's start is its workspace, the other half the compiler: two processors do both at once.
+        var compiler = Task.Run(EngineKernel.WarmCompilerAsync);
+        engine = await Task.Run(() => new EngineKernel());
+        await compiler;
         await RunQuietly(EngineKernel.Usings);
         // The first value costs the most time: the reader's own first one is then quick.
         await RunQuietly("1 + 1");
@@ -129,7 +133,7 @@ public sealed class EngineSession : ISession
     {
         StepError? error = null;
         using var quiet = new EngineRun(h => error ??= (h as EngineFailure)?.Error, Enter);
-        await engine.RunAsync(code, quiet);
+        await engine!.RunAsync(code, quiet);
         if (error is not null) throw Throw.EngineDidNotStart(error);
     }
 
@@ -145,7 +149,7 @@ public sealed class EngineSession : ISession
         run = working;
         relay.Become(SessionState.Working);
         relay.Raise(new StepStarted(step.StepId, number));
-        await engine.RunAsync(StepCode.Named(step), working);
+        await engine!.RunAsync(StepCode.Named(step), working);
         run = null;
         prints.EndStep();
         if (working.StopAsked.IsCancellationRequested) stopped = true;

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SolarEconomics.Notebook.Tests;
 
 [Collection(EngineCollection.Name)]
@@ -61,5 +63,34 @@ public sealed class EngineSessionTests(EngineFixture engine)
     {
         var run = await Run("Site.At(\"Alder Weir\", 53.2, -9.1, \"Europe/Dublin\", \"EUR\").Zone.Id");
         Assert.Equal("Europe/Dublin", run.Result());
+    }
+
+    [Theory]
+    [InlineData("de-DE")]
+    [InlineData("tr-TR")]
+    public async Task Code_writes_numbers_in_the_notebooks_culture_whatever_the_reader_has(string readers)
+    {
+        CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(readers);
+        Assert.Equal("1234.5 title 1234.5", (await Run("""
+            var before = $"{1234.5} {"TITLE".ToLower()}";
+            await Task.Delay(1);
+            before + $" {1234.5}"
+            """)).Result());
+        Assert.Equal(readers, CultureInfo.CurrentCulture.Name);
+    }
+
+    [Fact]
+    public async Task A_step_of_nothing_works_and_gives_nothing()
+    {
+        var run = await Run("");
+        Assert.IsType<StepRan>(run.Ended);
+        Assert.Empty(run.Outputs);
+    }
+
+    [Fact]
+    public async Task A_directive_of_another_program_fails_in_words()
+    {
+        var failed = Assert.IsType<StepFailed>((await Run("#!nosuch thing")).Ended);
+        Assert.NotEqual("", failed.Error.Message);
     }
 }
