@@ -33,6 +33,28 @@ public sealed class PlainRowsTests : IDisposable
         for (var seed = 0; seed < Variants; seed++) AssertAgree(Mutation.Of(bytes, seed), seed);
     }
 
+    [Fact]
+    public void A_row_costs_no_object_and_at_most_three_times_its_columns()
+    {
+        var (few, many) = (AllocatedFor(20_000), AllocatedFor(60_000));
+        // Start and end of 16 bytes each, three values of 8, three qualities of 1.
+        const int ColumnsPerRow = 16 + 16 + (3 * 9);
+        Assert.InRange((many - few) / 40_000.0, ColumnsPerRow, 3 * ColumnsPerRow);
+    }
+
+    private long AllocatedFor(int rows)
+    {
+        var text = new StringBuilder("start,import (kWh),export (kWh),generation (kWh)\n");
+        var at = new NodaTime.LocalDateTime(2020, 1, 1, 0, 0);
+        for (var i = 0; i < rows; i++, at = at.PlusMinutes(5)) text.Append(at.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture)).Append(",0.123,0.456,0.789\n");
+        var path = _files.Write("big.csv", text.ToString());
+        var options = new ReadOptions { Zone = NodaTime.DateTimeZone.Utc };
+        RecordReaders.Read(path, options);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        RecordReaders.Read(path, options);
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    }
+
     private void AssertAgree(byte[] bytes, int seed = -1)
     {
         var path = _files.Write("variant.csv", bytes);
