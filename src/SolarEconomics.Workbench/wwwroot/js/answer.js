@@ -10,12 +10,14 @@ export function createAnswers(document, charts) {
   /** The figure large, the words after it. */
   const said = ({ figure, words }) => figure || words ? element(document, "p.finding", {}, figure ? element(document, "b", {}, figure) : null, words || null) : null;
 
-  /** Cautions always stand open; a long table and what the answer rests on open when asked for. */
-  function beneath({ cautions, notes, tables }, foldTables) {
+  const isLarge = ({ columns, rows }) => columns.length > 6 || rows.length > 10;
+
+  /** The first table stands open where it is small; the others, and what the answer rests on, open when asked for. Cautions always stand open. */
+  function beneath({ cautions, notes, tables }, foldAll) {
     return [
-      ...cautions.map((text) => element(document, "p.caution", {}, text)),
-      ...tables.map((table) => foldTables || table.rows.length > 10 ? more(table.caption || "Table", sheet(document, { ...table, caption: "" })) : sheet(document, table)),
+      ...tables.map((table, at) => foldAll || at > 0 || isLarge(table) ? more(table.caption || "Table", sheet(document, { ...table, caption: "" })) : sheet(document, table)),
       notes.length > 0 ? more("What this rests on", element(document, "ul", {}, ...notes.map((text) => element(document, "li", {}, text)))) : null,
+      cautions.length > 0 ? element(document, "p.caution", {}, element(document, "b", {}, "Take care: "), cautions.join(" ")) : null,
     ];
   }
 

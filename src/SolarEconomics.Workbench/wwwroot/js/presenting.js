@@ -4,7 +4,7 @@ export function createPresenting(window, main, acts) {
   const { document } = window;
   let at = 0;
 
-  const cards = () => [...main.querySelectorAll(".step")];
+  const cards = () => [...main.querySelectorAll(".step")].filter((card) => card.querySelector(".finding, .chart, .picture"));
 
   function show(next) {
     const all = cards();

@@ -6,7 +6,8 @@ const isNumber = (text) => /^[\s−–+-]*[€$£]?[\s−-]*\d[\d\s.,'’]*(\s?(
 /** @param {{caption: string, columns: string[], rows: string[][]}} table */
 export function sheet(document, { caption, columns, rows }) {
   const numeric = columns.map((_, at) => rows.length > 0 && rows.some((row) => row[at] !== "") && rows.every((row) => isNumber(row[at] ?? "")));
-  const cell = (tag, text, at) => element(document, numeric[at] ? `${tag}.number` : tag, tag === "th" ? { scope: "col" } : {}, text);
+  const brief = columns.map((_, at) => rows.every((row) => (row[at] ?? "").length <= 18));
+  const cell = (tag, text, at) => element(document, numeric[at] ? `${tag}.number` : brief[at] && tag === "td" ? `${tag}.brief` : tag, tag === "th" ? { scope: "col" } : {}, text);
   return element(document, "div.sheet", { tabindex: "0", role: "group", "aria-label": caption || "Table" }, element(document, "table", {},
     caption ? element(document, "caption", {}, caption) : null,
     element(document, "thead", {}, element(document, "tr", {}, ...columns.map((text, at) => cell("th", text, at)))),
