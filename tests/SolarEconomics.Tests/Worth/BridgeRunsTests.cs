@@ -4,15 +4,7 @@ namespace SolarEconomics.Tests;
 
 public class BridgeRunsTests
 {
-    // CV-A01: yearly value v = (10,000 − 1,000 L − 3,500 X)·p + 3,500·0.08·X, p 0.30, or 0.24 with P. Bits: L, X, P.
-    private static decimal YearlyValue(uint subset)
-    {
-        var (lost, exported, price) = ((subset & 1) != 0, (subset & 2) != 0, (subset & 4) != 0);
-        var kwh = 10_000m - (lost ? 1_000 : 0) - (exported ? 3_500 : 0);
-        return (kwh * (price ? 0.24m : 0.30m)) + (exported ? 3_500 * 0.08m : 0);
-    }
-
-    private static readonly BridgeRuns Example = new(3, YearlyValue);
+    private static readonly BridgeRuns Example = BridgeExample.Runs;
 
     [Fact]
     public void The_worked_example_goes_from_3000_to_1600()
@@ -63,7 +55,7 @@ public class BridgeRunsTests
     [Fact]
     public void A_correction_that_changes_nothing_has_no_part()
     {
-        var runs = new BridgeRuns(3, s => YearlyValue(s & 3));
+        var runs = new BridgeRuns(3, s => BridgeExample.YearlyValue(s & 3));
         Assert.Equal(0m, runs.Shapley(2));
         Assert.Equal((0m, 0m), runs.Range(2));
     }
@@ -78,7 +70,7 @@ public class BridgeRunsTests
     [Fact]
     public void The_order_of_listing_changes_nothing_of_the_Shapley_part()
     {
-        var listedBackwards = new BridgeRuns(3, s => YearlyValue(((s & 1) << 2) | (s & 2) | ((s & 4) >> 2)));
+        var listedBackwards = new BridgeRuns(3, s => BridgeExample.YearlyValue(((s & 1) << 2) | (s & 2) | ((s & 4) >> 2)));
         Assert.Equal(Example.Shapley(0), listedBackwards.Shapley(2));
     }
 
