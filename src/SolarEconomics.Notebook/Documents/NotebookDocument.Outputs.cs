@@ -13,7 +13,7 @@ public sealed partial class NotebookDocument
         var outputs = OutputsOf(id);
         if (outputs is [.., JsonObject last] && IsSameStream(last, output))
             last["text"] = MultilineText.Write(MultilineText.Read(last["text"]) + MultilineText.Read(output["text"]));
-        else outputs.Add((JsonNode)output.DeepClone());
+        else outputs.Add(PlainJson.Of(output));
         IsChanged = true;
     }
 

@@ -16,6 +16,8 @@ public sealed class NbformatTests
         document.SetRunNumber(id, 1);
         document.AddOutput(id, Outputs.Printed("stdout", "one\ntwo"));
         document.AddOutput(id, Outputs.Result(ResultFormatter.Format(new Finding("13 years", "until <then>"), CultureInfo.InvariantCulture), 1));
+        var drawing = Plotly.NET.CSharp.Chart.Line<int, double, string>([1, 2], [3.5, 4]);
+        document.AddOutput(id, Outputs.Shown(ResultFormatter.Format(drawing, CultureInfo.InvariantCulture)));
         document.AddOutput(id, Outputs.Failed(new StepError("E", "bad", ["step 1, line 2"])));
         document.Insert(2, StepKind.Other, "raw");
         using var folder = new TemporaryFolder();

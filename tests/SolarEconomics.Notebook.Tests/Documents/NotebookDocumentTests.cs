@@ -97,6 +97,15 @@ public sealed class NotebookDocumentTests
     }
 
     [Fact]
+    public void An_output_is_saved_with_letters_as_themselves_and_keys_in_order()
+    {
+        var document = NotebookDocument.New();
+        var id = document.Insert(0, StepKind.Code, "").Id;
+        document.AddOutput(id, JsonNode.Parse("{\"z\": \"\\u003Cb\\u003E \\u00e9 \\uD83C\\uDF27\", \"a\": [1.50, null]}")!.AsObject());
+        Assert.Contains("     \"a\": [\n      1.50,\n      null\n     ],\n     \"z\": \"<b> é 🌧\"\n", document.ToJson(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Culture_and_library_version_stand_in_the_file()
     {
         var document = NotebookDocument.New();
