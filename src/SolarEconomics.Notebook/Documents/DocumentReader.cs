@@ -93,14 +93,10 @@ internal static class DocumentReader
     }
 
     /// <summary>Puts a new field at its alphabetical place among the fields there are.</summary>
-    private static void SetInOrder(JsonObject cell, string key, string value)
+    internal static void SetInOrder(JsonObject owner, string key, string value)
     {
-        if (cell.ContainsKey(key)) cell[key] = value;
-        else
-        {
-            var before = cell.TakeWhile(f => string.CompareOrdinal(f.Key, key) < 0).Count();
-            cell.Insert(before, key, value);
-        }
+        if (owner.ContainsKey(key)) owner[key] = value;
+        else owner.Insert(owner.TakeWhile(f => string.CompareOrdinal(f.Key, key) < 0).Count(), key, value);
     }
 
     private static string? Text(JsonNode? node) => node is JsonValue value && value.TryGetValue<string>(out var text) ? text : null;

@@ -106,7 +106,7 @@ public sealed partial class NotebookDocument
         if (string.Equals(OwnText(key), value, StringComparison.Ordinal)) return;
         if (root["metadata"] is not JsonObject metadata) root["metadata"] = metadata = new JsonObject();
         if (metadata["solareconomics"] is not JsonObject own) metadata["solareconomics"] = own = new JsonObject();
-        own[key] = value;
+        DocumentReader.SetInOrder(own, key, value);
         IsChanged = true;
     }
 }
