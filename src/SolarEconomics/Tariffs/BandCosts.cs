@@ -5,7 +5,7 @@ using System.Runtime.Intrinsics.X86;
 
 namespace SolarEconomics;
 
-/// <summary>Adds up energy times price, where a byte per interval names the price: eight look-ups at once.</summary>
+/// <summary>Adds up energy times price, where a byte per interval names the price: eight look-ups at once, or four where the machine is narrower.</summary>
 internal static class BandCosts
 {
     private const int Lanes = 8;
@@ -15,7 +15,10 @@ internal static class BandCosts
     /// <param name="bands">Band per interval, below the number of rates; as long as <paramref name="kwh"/>.</param>
     /// <param name="rates">Price by band.</param>
     internal static double Sum(ReadOnlySpan<double> kwh, ReadOnlySpan<byte> bands, ReadOnlySpan<double> rates) =>
-        rates.Length <= Lanes && Vector512.IsHardwareAccelerated && Avx512F.IsSupported ? SumWide(kwh, bands, rates) : SumPlain(kwh, bands, rates);
+        rates.Length > Lanes ? SumPlain(kwh, bands, rates)
+        : Vector512.IsHardwareAccelerated && Avx512F.IsSupported ? SumWide(kwh, bands, rates)
+        : Avx2.IsSupported ? SumHalfWide(kwh, bands, rates)
+        : SumPlain(kwh, bands, rates);
 
     /// <summary>The same, one interval after another in four sums: for machines without wide look-ups, and to test the other.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -52,6 +55,39 @@ internal static class BandCosts
             second += Vector512.LoadUnsafe(ref energy, (nuint)(i + Lanes)) * LookUp(table, ref band, i + Lanes);
         }
         return Vector512.Sum(first + second) + SumPlain(kwh[i..], bands[i..], rates);
+    }
+
+    /// <summary>The same for 256-bit machines: two tables of four prices, chosen by the third bit of the band.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal static double SumHalfWide(ReadOnlySpan<double> kwh, ReadOnlySpan<byte> bands, ReadOnlySpan<double> rates)
+    {
+        Span<double> eight = stackalloc double[Lanes];
+        eight.Clear();
+        rates.CopyTo(eight);
+        var low = Vector256.Create<double>(eight[..4]).AsInt32();
+        var high = Vector256.Create<double>(eight[4..]).AsInt32();
+        ref var energy = ref MemoryMarshal.GetReference(kwh);
+        ref var band = ref MemoryMarshal.GetReference(bands);
+        var (first, second) = (Vector256<double>.Zero, Vector256<double>.Zero);
+        var i = 0;
+        for (; i + Lanes <= kwh.Length; i += Lanes)
+        {
+            first += Vector256.LoadUnsafe(ref energy, (nuint)i) * LookUp(low, high, ref band, i);
+            second += Vector256.LoadUnsafe(ref energy, (nuint)(i + 4)) * LookUp(low, high, ref band, i + 4);
+        }
+        return Vector256.Sum(first + second) + SumPlain(kwh[i..], bands[i..], rates);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> LookUp(Vector256<int> low, Vector256<int> high, ref byte bands, int at)
+    {
+        var four = Vector128.CreateScalarUnsafe(Unsafe.ReadUnaligned<int>(ref Unsafe.Add(ref bands, at))).AsByte();
+        var band = Avx2.ConvertToVector256Int64(four);
+        // A price is two 32-bit halves, at twice the band and one above; the permutation reads three bits of each.
+        var halves = ((band << 1) | (band << 33)) + Vector256.Create(1L << 32);
+        var fromLow = Avx2.PermuteVar8x32(low, halves.AsInt32()).AsDouble();
+        var fromHigh = Avx2.PermuteVar8x32(high, halves.AsInt32()).AsDouble();
+        return Avx.BlendVariable(fromLow, fromHigh, (band << 61).AsDouble());
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -39,6 +39,7 @@ internal sealed partial class SegmentEnergy : SegmentPart
         _pieces = [.. pieces];
         var factor = Part.QuantityFactor * (1 + context.Tariff.TaxOn(part)) * (part.Side == EnergySide.Import ? 1 : -1);
         // The last slot belongs to cut intervals, whose pieces follow.
+        IsPricedByTheHour = part.QuantityDigits is null && part.Rates.All(r => r.Blocks is null);
         _ratesWithTax = [.. part.Rates.Select(r => (double)(r.PerKwh * factor)), 0.0];
     }
 
@@ -58,12 +59,15 @@ internal sealed partial class SegmentEnergy : SegmentPart
         foreach (var piece in _pieces) sums[piece.Band] += kwh[piece.Interval] * piece.Share;
     }
 
-    internal override bool IsPricedByTheHour => Part.QuantityDigits is null && Part.Rates.All(r => r.Blocks is null);
+    internal override bool IsPricedByTheHour { get; }
 
     internal override double CostWithTax(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh)
     {
         var kwh = Part.Side == EnergySide.Import ? importKwh : exportKwh;
-        var cost = BandCosts.Sum(kwh.Slice(First, _bands.Length), _bands, _ratesWithTax);
+        var own = kwh.Slice(First, _bands.Length);
+        // One price for all hours needs no look-up.
+        if (Part.Rates.Count == 1 && _pieces.Length == 0) return BandSums.Total(own) * _ratesWithTax[0];
+        var cost = BandCosts.Sum(own, _bands, _ratesWithTax);
         foreach (var piece in _pieces) cost += kwh[piece.Interval] * piece.Share * _ratesWithTax[piece.Band];
         return cost;
     }

@@ -44,6 +44,8 @@ public sealed class CompareTests
     {
         var bands = kwh.Select((_, i) => (byte)((i * 7 + seed) % rates.Length)).ToArray();
         Assert.Equal(BandCosts.SumPlain(kwh, bands, rates), BandCosts.Sum(kwh, bands, rates), 9);
+        if (System.Runtime.Intrinsics.X86.Avx2.IsSupported)
+            Assert.Equal(BandCosts.SumPlain(kwh, bands, rates), BandCosts.SumHalfWide(kwh, bands, rates), 9);
     });
 
     [Fact]
