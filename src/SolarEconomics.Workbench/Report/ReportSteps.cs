@@ -37,8 +37,8 @@ internal sealed class ReportSteps(StringBuilder page)
         switch (answer)
         {
             case FindingAnswer finding:
-                page.Append("<p class=\"finding\">").Append(finding.Figure.Length > 0 ? $"<b>{Tags.Text(finding.Figure)}</b> " : "").Append(Tags.Text(finding.Words)).Append("</p>\n");
-                Beneath(finding, isFolded: false);
+                Said(finding);
+                Beneath(finding, foldAll: false);
                 break;
             case ChartAnswer chart: Chart(chart); break;
             case PictureAnswer picture: page.Append(CultureInfo.InvariantCulture, $"<figure><img src=\"{Tags.Text(picture.Address)}\" alt=\"{Tags.Text(picture.Words)}\"></figure>\n"); break;
@@ -53,27 +53,39 @@ internal sealed class ReportSteps(StringBuilder page)
         }
     }
 
+    /// <summary>The figure large, the words after it.</summary>
+    private void Said(FindingAnswer finding) =>
+        page.Append("<p class=\"finding\">").Append(finding.Figure.Length > 0 ? $"<b>{Tags.Text(finding.Figure)}</b> " : "").Append(Tags.Text(finding.Words)).Append("</p>\n");
+
     private void Chart(ChartAnswer chart)
     {
         charts++;
+        var isSaidAbove = chart.Finding is { Figure.Length: > 0 };
+        if (isSaidAbove) Said(chart.Finding!);
         page.Append(CultureInfo.InvariantCulture, $"<figure class=\"chart\"><div role=\"img\" aria-label=\"{Tags.Text(chart.Alt)}\"></div>\n<script type=\"application/json\">");
         // Angle brackets are written as escapes, so that nothing in a figure can end the element.
-        page.Append(chart.Figure.ToJsonString().Replace("<", "\\u003c", StringComparison.Ordinal).Replace(">", "\\u003e", StringComparison.Ordinal)).Append("</script>\n<figcaption>");
-        page.Append(Tags.Text(chart.Finding is { } finding ? $"{finding.Figure} {finding.Words}".Trim() : chart.Alt)).Append("</figcaption></figure>\n");
-        if (chart.Finding is { } said) Beneath(said, isFolded: true);
+        page.Append(chart.Figure.ToJsonString().Replace("<", "\\u003c", StringComparison.Ordinal).Replace(">", "\\u003e", StringComparison.Ordinal)).Append("</script>\n");
+        if (!isSaidAbove) page.Element("figcaption", chart.Finding is { Words.Length: > 0 } said ? said.Words : chart.Alt);
+        page.Append("</figure>\n");
+        if (chart.Finding is { } finding) Beneath(finding, foldAll: true);
     }
 
-    private void Beneath(FindingAnswer finding, bool isFolded)
+    /// <summary>The first table stands open where it is small, as on the page; cautions always stand open.</summary>
+    private void Beneath(FindingAnswer finding, bool foldAll)
     {
-        foreach (var caution in finding.Cautions) page.Element("p", caution, "caution");
-        foreach (var table in finding.Tables)
+        for (var at = 0; at < finding.Tables.Count; at++)
         {
-            if (isFolded) page.Append("<details><summary>The numbers behind it</summary>").Table(table).Append("</details>\n");
+            var table = finding.Tables[at];
+            if (foldAll || at > 0 || table.Columns.Count > 6 || table.Rows.Count > 10)
+                page.Append("<details><summary>").Append(Tags.Text(table.Caption.Length > 0 ? table.Caption : "Table")).Append("</summary>").Table(table with { Caption = "" }).Append("</details>\n");
             else page.Table(table);
         }
-        if (finding.Notes.Count == 0) return;
-        page.Append("<ul class=\"notes\">\n");
-        foreach (var note in finding.Notes) page.Element("li", note);
-        page.Append("</ul>\n");
+        if (finding.Notes.Count > 0)
+        {
+            page.Append("<details><summary>What this rests on</summary><ul class=\"notes\">\n");
+            foreach (var note in finding.Notes) page.Element("li", note);
+            page.Append("</ul></details>\n");
+        }
+        if (finding.Cautions.Count > 0) page.Append("<p class=\"caution\"><b>Take care: </b>").Append(Tags.Text(string.Join(' ', finding.Cautions))).Append("</p>\n");
     }
 }

@@ -17,12 +17,16 @@ internal static class Tags
         page.Append("<div class=\"sheet\"><table>").Element("caption", table.Caption).Append("<thead><tr>");
         foreach (var column in table.Columns) page.Append("<th scope=\"col\">").Append(Text(column)).Append("</th>");
         page.Append("</tr></thead>\n<tbody>\n");
+        var isNumber = table.Columns.Select((_, at) => table.Rows.All(row => at >= row.Count || LooksLikeNumber(row[at]))).ToList();
         foreach (var row in table.Rows)
         {
             page.Append("<tr>");
-            foreach (var cell in row) page.Append("<td>").Append(Text(cell)).Append("</td>");
+            for (var at = 0; at < row.Count; at++) page.Append(at < isNumber.Count && isNumber[at] ? "<td class=\"number\">" : "<td>").Append(Text(row[at])).Append("</td>");
             page.Append("</tr>\n");
         }
         return page.Append("</tbody></table></div>\n");
     }
+
+    /// <summary>A digit before any letter: an amount with its sign or currency; an empty cell counts as one.</summary>
+    private static bool LooksLikeNumber(string text) => text.Length == 0 || text.FirstOrDefault(char.IsLetterOrDigit) is >= '0' and <= '9';
 }

@@ -30,7 +30,7 @@ public sealed class ReportTests : IDisposable
         Assert.Empty(errors);
         Assert.Equal("€1030", await page.Locator(".finding b").InnerTextAsync());
         Assert.Contains("<b>no tag</b>", await page.Locator(".finding").InnerTextAsync(), StringComparison.Ordinal);
-        Assert.Equal("Not financial advice.", await page.Locator(".caution").InnerTextAsync());
+        Assert.Equal("Take care: Not financial advice.", await page.Locator(".caution").InnerTextAsync());
     }
 
     [Fact]
