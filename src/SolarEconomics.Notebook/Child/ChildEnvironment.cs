@@ -13,6 +13,8 @@ internal static class ChildEnvironment
         foreach (var name in start.Environment.Keys.Where(IsSecret).ToList()) start.Environment.Remove(name);
         start.Environment["DOTNET_CLI_TELEMETRY_OPTOUT"] = "1";
         start.Environment["DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT"] = "1";
+        // A process that is ended leaves the pipes of its diagnostics behind in the temporary folder, two files each time.
+        start.Environment["DOTNET_EnableDiagnostics"] = "0";
         // One session on a laptop: a heap per core would cost memory and win nothing.
         start.Environment["DOTNET_gcServer"] = "0";
         start.Environment["DOTNET_TieredPGO"] = "0";
