@@ -79,7 +79,7 @@ internal static class NaiveBill
             IsoDayOfWeek.Saturday => TariffDays.Saturday,
             _ => TariffDays.Sunday,
         };
-        if ((window.Days & kind) == 0) return false;
+        if (!window.Days.HasFlag(kind)) return false;
         if (window.Season is { } name)
         {
             var season = tariff.Seasons.Single(s => s.Name == name);
