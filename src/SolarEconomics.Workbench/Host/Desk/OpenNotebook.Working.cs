@@ -110,6 +110,9 @@ internal sealed partial class OpenNotebook
                 document.AddOutput(added.StepId, added.Output);
                 changedSteps.Add(added.StepId);
                 break;
+            case InputAsked asked:
+                notices.Add($"A step asks for a line of text ({asked.Prompt.Trim()}), which this page cannot give yet. Stop it, and write the value into its working.");
+                break;
             case StateChanged changed:
                 Say(Words(changed.State));
                 break;

@@ -5,7 +5,7 @@ import { shown, typed } from "./numbers.js";
 
 export function createAssumptions(document, place, say) {
   const rows = new Map();
-  const list = element(document, "div");
+  const list = element(document, "div.list");
   place.append(list, element(document, "p.note", {}, "Changing one makes the answers that use it out of date until they are worked out again. Not financial or tax advice."));
 
   function row(one) {

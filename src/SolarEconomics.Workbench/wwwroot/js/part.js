@@ -18,7 +18,7 @@ export function createPart(document, { answers, edits, tools, say, complete, non
       element(document, "span.gap"), tools(step.id, "code"));
     const working = element(document, "details.beneath", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
     const root = element(document, "div.part", { "data-step": step.id }, name, place, nothing, working);
-    let current = step, drawn = null, editor = null;
+    let current = step, drawn = null, drawnNamed = null, editor = null;
 
     function opened() {
       if (!working.open || editor) return;
@@ -33,7 +33,10 @@ export function createPart(document, { answers, edits, tools, say, complete, non
     }
 
     function update(next, { named }) {
+      // A step that did not change is the same object: at 60 charts, comparing their figures each time would be felt.
+      if (next === current && named === drawnNamed) return;
       current = next;
+      drawnNamed = named;
       root.dataset.state = next.state;
       root.classList.toggle("old", next.state === "old" || next.state === "perhaps");
       name.hidden = !named || !next.heading;
