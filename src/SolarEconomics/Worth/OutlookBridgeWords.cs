@@ -37,7 +37,7 @@ internal sealed class OutlookBridgeWords(Outlook outlook, double straightYears, 
         var figure = end.Amount < 0 ? $"{Wording.Whole(-end, culture)} still open" : $"{Wording.Whole(end, culture)} ahead";
         return new Finding(figure, $"{day}. " + string.Join(" ", corrections.Select(c => c.Sentence)))
         {
-            Tables = [BridgeTable.Of("Cash position on that day, one correction after another", start, end, corrections, culture)],
+            Tables = [BridgeTable.Of("Cash position on that day, one correction after another", start, end, corrections, "Lasting payback", culture)],
             Notes = ["Each correction is the difference of two full recomputations of all years.", "No effect of the value to date stands in this bridge."],
             Cautions = [Cautions.Money],
         };

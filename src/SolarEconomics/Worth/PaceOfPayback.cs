@@ -14,12 +14,11 @@ internal static class PaceOfPayback
     internal static Money Open(Money cost, Money straightYearly, Money yearly) =>
         cost - (yearly * (cost.Amount / straightYearly.Amount));
 
+    /// <summary>Short enough to stand under a bar: payback at this pace, and what is open at the straight line's date.</summary>
     internal static string? Words(Money cost, Money straightYearly, Money yearly, CultureInfo culture)
     {
         if (straightYearly.Amount <= 0) return null;
         var open = Wording.Whole(Open(cost, straightYearly, yearly), culture);
-        return Years(cost, yearly) is { } years
-            ? $"paid back after {Wording.Years(years, culture)}; {open} open at the straight line's date"
-            : $"never paid back at this pace; {open} open at the straight line's date";
+        return Years(cost, yearly) is { } years ? $"{Wording.Years(years, culture)}, {open} open" : $"never, {open} open";
     }
 }

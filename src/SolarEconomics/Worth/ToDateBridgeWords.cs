@@ -50,8 +50,8 @@ internal sealed class ToDateBridgeWords : IBridgeWords
         if (largest is not null && largest.Part.Amount < 0) words += " The largest correction: " + largest.Sentence;
         return new Finding(Wording.Whole(end, _culture), words)
         {
-            Tables = [BridgeTable.Of("Value to date, one correction after another", start, end, corrections, _culture)],
-            Notes = ["Each correction is the difference of two full recomputations of every bill.", "Days and amounts of the standing assume that the recorded years' pace goes on."],
+            Tables = [BridgeTable.Of("Value to date, one correction after another", start, end, corrections, "Payback at this pace, and open at the straight line's date", _culture)],
+            Notes = ["Each correction is the difference of two full recomputations of every bill.", "Under each bar: the payback if the recorded years' pace went on, and what is still open on the day that the straight line calls paid back."],
             Cautions = [Cautions.Money],
         };
     }
