@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Text.Encodings.Web;
 using System.Text.Json;
 
 namespace SolarEconomics.Notebook;
@@ -10,7 +11,8 @@ internal sealed class MessagePipe(Stream stream) : IDisposable
     /// <summary>Longest message in bytes; a longer one is a fault of the other side.</summary>
     internal const int Most = 128 * 1024 * 1024;
 
-    private static readonly JsonSerializerOptions Options = new() { MaxDepth = 256 };
+    // Between two processes of ours: outputs keep their letters on the way, so that a saved notebook shows "<" and "€" as themselves.
+    private static readonly JsonSerializerOptions Options = new() { MaxDepth = 256, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private readonly Lock writing = new();
 
     /// <summary>Sends one message.</summary>

@@ -22,7 +22,8 @@ public sealed class PageTests : IDisposable
     [BrowserFact]
     public async Task A_notebook_is_worked_out_changed_saved_and_found_again()
     {
-        await using var reader = await Reader.OpenAsync(Small());
+        var path = Small();
+        await using var reader = await Reader.OpenAsync(path);
         Assert.Equal(["not yet worked out", "not yet worked out"], (await reader.States()).Skip(1));
         await reader.WorkOutAsync();
         Assert.Equal("€1030", await reader.FigureUnder("The answer"));
@@ -35,6 +36,8 @@ public sealed class PageTests : IDisposable
         Assert.Equal("€1050", await reader.FigureUnder("The answer"));
 
         await reader.Page.Locator("#saved", new PageLocatorOptions { HasTextString = "Saved" }).WaitForAsync();
+        await Task.Delay(2000);
+        Assert.Contains("<p class=\\\"finding-figure\\\">€1050</p>", await File.ReadAllTextAsync(path), StringComparison.Ordinal);
         await reader.Page.ReloadAsync();
         Assert.Equal("€1050", await reader.FigureUnder("The answer"));
         Assert.Equal("5.0", await reader.Page.GetByLabel("Price growth", new PageGetByLabelOptions { Exact = true }).First.InputValueAsync());
