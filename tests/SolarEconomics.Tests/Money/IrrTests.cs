@@ -84,7 +84,9 @@ public sealed class IrrTests
             double[] flow = [-cost, .. savings];
             // Savings of almost nothing give a rate nearer to -100 % than a double can tell: said, not rounded.
             if (!TimeValue.TryIrr(flow, out var result)) return savings.Sum() < 1e-12 * cost;
-            return Math.Abs(TimeValue.Npv(flow, result.Roots[0])) < 1e-6 * cost && Math.Abs(TimeValue.Irr(flow) - result.Roots[0].PerYear) < 1e-10;
+            // A rate is a double: one step of it near -100 % moves the value by about n / (1 + r) steps of the cost.
+            var resolution = flow.Length * 1e-15 / (1 + result.Roots[0].PerYear);
+            return Math.Abs(TimeValue.Npv(flow, result.Roots[0])) < Math.Max(1e-6, resolution) * cost && Math.Abs(TimeValue.Irr(flow) - result.Roots[0].PerYear) < 1e-10;
         });
 
     [Fact]
