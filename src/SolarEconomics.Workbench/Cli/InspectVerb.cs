@@ -27,7 +27,8 @@ internal static class InspectVerb
 
     internal static async Task<int> Do(InspectOptions options, Io io, CancellationToken stop)
     {
-        var paths = options.Files.Select(file => Path.GetFullPath(file, io.Folder));
+        // The answer names each file as its reader did, where that finds it.
+        var paths = options.Files.Select(file => Path.GetFullPath(file) == Path.GetFullPath(file, io.Folder) ? file : Path.GetFullPath(file, io.Folder));
         var found = await Task.Run(() => Inspection.Of(paths, options.Zone, new ReadOptions { Cancel = stop }), stop);
         await io.Out.WriteLineAsync(options.Json ? found.ToJson() : found.ToText(CultureInfo.CurrentCulture));
         return found.ExitCode;
