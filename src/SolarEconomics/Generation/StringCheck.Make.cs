@@ -16,6 +16,7 @@ public sealed partial class StringCheck
         var limits = Common(array, site, inverter.HighestInputV, inverter.HighestShortCircuitA);
         limits.Add(AtLeast("Operating voltage on the hottest day against the tracking window", hot, inverter.TrackingFromV, "V",
             "below its tracking window the inverter loses the best point or stops"));
+        limits.Add(Unused("Operating voltage on a cold bright day against the top of the tracking window", ColdOperatingV(array, site), inverter.TrackingToV, "V"));
         limits.Add(Unused("Operating current at 1,000 W/m²", array.Module.ImpA * array.Strings, inverter.HighestInputA, "A"));
         limits.Add(Unused("Power of the array against the input", array.RatedKwp * 1000, inverter.HighestInputW, "W"));
         return new StringCheck(array, inverter.Name, limits, Most(array, site, inverter.HighestInputV), Fewest(hot / array.InSeries, inverter.TrackingFromV));
@@ -84,9 +85,13 @@ public sealed partial class StringCheck
                 $"a fuse in each string is needed, but {rating:0.0} A would be above the {largest:0.#} A that the module bears"));
     }
 
-    private static double? HotV(ModuleArray array, StringSite site) =>
-        array.Module.VmpV is { } vmp && site.HottestCellC is { } hot
-            ? array.InSeries * Strings.VoltageAt(vmp, array.Module.VmpPerK ?? array.Module.PowerPerK, hot)
+    private static double? HotV(ModuleArray array, StringSite site) => OperatingV(array, site.HottestCellC);
+
+    private static double? ColdOperatingV(ModuleArray array, StringSite site) => OperatingV(array, site.ColdestC);
+
+    private static double? OperatingV(ModuleArray array, double? cellC) =>
+        array.Module.VmpV is { } vmp && cellC is { } cell
+            ? array.InSeries * Strings.VoltageAt(vmp, array.Module.VmpPerK ?? array.Module.PowerPerK, cell)
             : null;
 
     private static int? Most(ModuleArray array, StringSite site, double? highestV)

@@ -34,7 +34,7 @@ public sealed class StringCheckTests
     {
         foreach (var module in new[] { Full with { VocV = null }, Full with { VmpV = null }, Full with { IscA = null }, Full with { ImpA = null }, Full with { HighestSystemV = null } })
             Assert.Equal(Verdict.CannotTell, StringCheck.On(new ModuleArray("a", module, 12, 1, Plane.Level), Inverter, Place).Verdict);
-        foreach (var inverter in new[] { Inverter with { HighestInputV = null }, Inverter with { TrackingFromV = null }, Inverter with { HighestInputA = null }, Inverter with { HighestShortCircuitA = null }, Inverter with { HighestInputW = null } })
+        foreach (var inverter in new[] { Inverter with { HighestInputV = null }, Inverter with { TrackingFromV = null }, Inverter with { TrackingToV = null }, Inverter with { HighestInputA = null }, Inverter with { HighestShortCircuitA = null }, Inverter with { HighestInputW = null } })
             Assert.Equal(Verdict.CannotTell, StringCheck.On(new ModuleArray("a", Full, 12, 1, Plane.Level), inverter, Place).Verdict);
         Assert.Equal(Verdict.CannotTell, StringCheck.On(new ModuleArray("a", Full, 12, 1, Plane.Level), Inverter, new StringSite(null, 65)).Verdict);
     }
@@ -94,5 +94,25 @@ public sealed class StringCheckTests
     {
         var said = StringCheck.On(new ModuleArray("a", Full with { VocV = 31.2, VmpV = 38.5 }, 8, 1, Plane.Level), Inverter, Place).Say(CultureInfo.InvariantCulture);
         Assert.Contains(said.Notes, n => n.Contains("swapped", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_way_of_wiring_that_fits_best_uses_the_most_modules_within_the_limits()
+    {
+        var ways = StringCheck.Fitting(Full, 14, Inverter, Place);
+        // By hand: 200 V at 65 °C needs 8 in series (7 give 181.7 V), 600 V at −12 °C allows 13 (42.9 V each); two strings exceed 11 A.
+        Assert.Equal((13, 1), (ways[0].Array.InSeries, ways[0].Array.Strings));
+        Assert.Equal(Verdict.WithinTheData, ways[0].Verdict);
+        Assert.All(ways, w => Assert.InRange(w.Array.InSeries, 8, 13));
+        Assert.Equal(Enumerable.Range(8, 6).Reverse(), ways.Select(w => w.Array.InSeries));
+    }
+
+    [Fact]
+    public void On_a_controller_the_battery_sets_the_fewest_in_series()
+    {
+        var controller = new ControllerType("60 A") { HighestInputV = 150, HighestChargeA = 60, HighestShortCircuitA = 70 };
+        var ways = StringCheck.Fitting(Full, 9, controller, Place with { AbsorptionV = 57.6, EmptyV = 48 });
+        Assert.All(ways, w => Assert.Equal(3, w.Array.InSeries)); // 2 give 51.9 V at 65 °C for 62.6 V; 4 give 171.7 V at −12 °C for 150 V
+        Assert.Equal(3, ways[0].Array.Strings);
     }
 }
