@@ -12,7 +12,7 @@ internal readonly record struct SolarCoordinates(
     /// <summary>Julian day of 2000-01-01 12:00.</summary>
     internal const double J2000 = 2451545.0;
 
-    private const double UnixEpochJulianDay = 2440587.5;
+    private static readonly Instant J2000Instant = Instant.FromUtc(2000, 1, 1, 12, 0);
 
     // Earth time lags even time by 64 s in 2000 and 69 s in the 2020s. Ten seconds move the sun by 0.0001°, so one figure serves.
     private const double EvenTimeAheadSeconds = 67.0;
@@ -43,12 +43,14 @@ internal readonly record struct SolarCoordinates(
     internal double EquationOfTimeMinutes =>
         4.0 * HalfTurn(MeanLongitudeDeg - 0.0057183 - RightAscensionDeg + (NutationDeg * Math.Cos(ObliquityDeg * DegToRad)));
 
-    internal static double JulianDay(Instant instant) =>
-        UnixEpochJulianDay + ((instant - NodaConstants.UnixEpoch).TotalSeconds / 86400.0);
+    internal static double JulianDay(Instant instant) => J2000 + DaysSinceJ2000(instant);
+
+    // Counted from 2000, not as a Julian day: seven digits fewer before the point, or an hour angle would be rounded to 40 µs.
+    private static double DaysSinceJ2000(Instant instant) => (instant - J2000Instant).TotalDays;
 
     internal static SolarCoordinates At(Instant instant)
     {
-        var days = JulianDay(instant) - J2000;
+        var days = DaysSinceJ2000(instant);
         var t = (days + (EvenTimeAheadSeconds / 86400.0)) / 36525.0;
         var meanLongitude = 280.46646 + (t * (36000.76983 + (t * 0.0003032)));
         var anomaly = 357.52911 + (t * (35999.05029 - (t * 0.0001537)));
