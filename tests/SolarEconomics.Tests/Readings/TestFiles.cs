@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace SolarEconomics.Tests;
@@ -8,8 +7,7 @@ internal sealed class TestFiles : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("readings-").FullName;
 
-    internal static string Sample(string name, [CallerFilePath] string here = "") =>
-        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "data", "readings", name));
+    internal static string Sample(string name) => Path.Combine(Published.Root(), "tests", "data", "readings", name);
 
     internal static readonly string[] Samples =
         ["nem12-5min-solar-month.csv", "nem12-30min-quality-and-500.csv", "espi-hourly-march-2011.xml", "daily-solar-wind-load-2006-2017.csv"];

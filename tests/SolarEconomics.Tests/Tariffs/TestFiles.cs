@@ -1,11 +1,8 @@
-using System.Runtime.CompilerServices;
-
 namespace SolarEconomics.Tests.Tariffs;
 
 internal static class TestFiles
 {
-    internal static string Data(string name, [CallerFilePath] string here = "") =>
-        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "data", "tariffs", name));
+    internal static string Data(string name) => Path.Combine(Published.Root(), "tests", "data", "tariffs", name);
 
     /// <summary>Writes a tariff file into the test run's own temporary folder.</summary>
     internal static string Write(string text)
