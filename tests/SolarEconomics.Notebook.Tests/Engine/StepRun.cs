@@ -26,7 +26,8 @@ internal sealed record StepRun(IReadOnlyList<SessionEvent> Events, StepEnded End
             if (e is not StepEvent step || step.StepId == id) events.Add(e);
         }
         using var listening = session.Listen(Keep);
-        var ended = await session.RunAsync(new RunStep(id, code, place), cancel);
+        // A step that never ends is a failure to report, not a test run to wait for.
+        var ended = await session.RunAsync(new RunStep(id, code, place), cancel).WaitAsync(TimeSpan.FromMinutes(2), CancellationToken.None);
         return new(events, ended);
     }
 }

@@ -16,7 +16,7 @@ public sealed class ChildSessionTests(ChildFixture children)
         // Listening ends once it has begun; the run goes on and is the caller's to await.
         var listening = children.Session.Listen(e => { if (e is OutputAdded { Output: var o } && o.ToJsonString().Contains("begun", StringComparison.Ordinal)) begun.TrySetResult(); });
         var run = Run(Begun + code);
-        await begun.Task;
+        await begun.Task.WaitAsync(TimeSpan.FromSeconds(60));
         listening.Dispose();
         return run;
     }
@@ -73,8 +73,7 @@ public sealed class ChildSessionTests(ChildFixture children)
     public async Task A_process_that_dies_ends_its_step_and_the_next_one_takes_over(string code, EndReason expected)
     {
         var ends = new List<SessionEnded>();
-        // Listening ends once it has begun; the run goes on and is the caller's to await.
-        var listening = children.Session.Listen(e => { if (e is SessionEnded end) ends.Add(end); });
+        using var listening = children.Session.Listen(e => { if (e is SessionEnded end) ends.Add(end); });
         var run = await Run(code);
         var stopped = Assert.IsType<StepStopped>(run.Ended);
         Assert.Equal("2", (await Run("1 + 1")).Result());
@@ -127,8 +126,7 @@ public sealed class ChildSessionTests(ChildFixture children)
     [Fact]
     public async Task A_step_asks_for_input_and_goes_on_with_the_answer()
     {
-        // Listening ends once it has begun; the run goes on and is the caller's to await.
-        var listening = children.Session.Listen(e => { if (e is InputAsked asked) children.Session.AnswerInput(asked.InputId, "south roof"); });
+        using var listening = children.Session.Listen(e => { if (e is InputAsked asked) children.Session.AnswerInput(asked.InputId, "south roof"); });
         Assert.Equal("SOUTH ROOF", (await Run("Console.ReadLine().ToUpperInvariant()")).Result());
     }
 
