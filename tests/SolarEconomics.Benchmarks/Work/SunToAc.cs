@@ -1,0 +1,54 @@
+using System.Runtime.InteropServices;
+using NodaTime;
+
+namespace SolarEconomics.Benchmarks;
+
+/// <summary>A year of steps from the sun to AC, one array on one inverter. The peer peers/sun_to_ac.py states the same site and types.</summary>
+internal static class SunToAc
+{
+    internal static Comparison Of(int steps)
+    {
+        var weather = Make(steps, out var folder);
+        var module = new ModuleType("270 W module", 270);
+        var array = new ModuleArray("south", module, inSeries: 14, strings: 1, new Plane(35, 180));
+        var model = new GenerationModel(new InverterType("3.5 kW inverter", 3500), array);
+        return new Comparison("sun to AC, 5-minute steps, one array", "step", steps,
+            new InProcess<GenerationResult>("ours", () => model.Run(MadeTable.Site, weather), Checksum),
+            [new Rival(new PythonPeer("numpy, same equations", "sun_to_ac.py", folder), 6)])
+        {
+            HoursOfData = steps / 12.0,
+        };
+    }
+
+    private static double[] Checksum(GenerationResult result) => [Sum(result.PlaneWm2), Sum(result.DcW), Sum(result.AcW)];
+
+    private static double Sum(ReadOnlySpan<double> values)
+    {
+        var sum = 0.0;
+        foreach (var value in values) sum += value;
+        return sum;
+    }
+
+    private static Weather Make(int steps, out string folder)
+    {
+        var random = new Random(20_260_304);
+        var grid = new IntervalGrid(Instant.FromUtc(2025, 1, 1, 0, 0), Duration.FromMinutes(5), steps);
+        var clear = Weather.Clear(MadeTable.Site, grid);
+        var (global, air, wind) = (new double[steps], new double[steps], new double[steps]);
+        for (var i = 0; i < steps; i++)
+        {
+            global[i] = clear.GlobalWm2[i] * (0.2 + (0.8 * random.NextDouble()));
+            air[i] = 5 + (15 * random.NextDouble());
+            wind[i] = 8 * random.NextDouble();
+        }
+        folder = Directory.CreateDirectory(Places.Made("weather")).FullName;
+        Write(folder, "grid.f64", [grid.Start.ToUnixTimeSeconds(), grid.Step.TotalSeconds]);
+        Write(folder, "global.f64", global);
+        Write(folder, "air.f64", air);
+        Write(folder, "wind.f64", wind);
+        return Weather.OfGlobal(grid, global, air, wind, "made for the benchmark");
+    }
+
+    private static void Write(string folder, string file, double[] values) =>
+        File.WriteAllBytes(Path.Combine(folder, file), MemoryMarshal.AsBytes(values.AsSpan()));
+}
