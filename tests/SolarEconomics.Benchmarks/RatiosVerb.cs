@@ -5,6 +5,16 @@ internal static class RatiosVerb
 {
     internal static int Do(string[] options)
     {
+        if (Unknown(options) is { } unknown)
+        {
+            Console.Error.WriteLine($"Found {unknown}, expected --json, --quick, --keep or --only NAME.");
+            return 2;
+        }
+        if (options.Contains("--quick") && options.Contains("--keep"))
+        {
+            Console.Error.WriteLine("Found --quick with --keep, expected one of them: small sizes are not results to keep.");
+            return 2;
+        }
         var quick = options.Contains("--quick");
         var only = Array.IndexOf(options, "--only") is >= 0 and var at && at + 1 < options.Length ? options[at + 1] : null;
         var versions = Machine.Describe();
@@ -24,4 +34,7 @@ internal static class RatiosVerb
         if (options.Contains("--keep")) KeptRun.Keep(Places.Results, versions, "ratios", lines);
         return 0;
     }
+
+    private static string? Unknown(string[] options) =>
+        options.Where((option, i) => option is not ("--json" or "--quick" or "--only" or "--keep") && (i == 0 || options[i - 1] != "--only")).FirstOrDefault();
 }

@@ -1,18 +1,21 @@
+using System.Diagnostics;
+
 namespace SolarEconomics.Benchmarks;
 
 /// <summary>Times a comparison: one run each in turn, so that a busy moment of the machine falls on all; medians.</summary>
 internal static class Referee
 {
     private const double ChecksumTolerance = 1e-9;
+    private const int MostRuns = 25;
+    private static readonly TimeSpan s_enough = TimeSpan.FromSeconds(3);
 
     internal static IEnumerable<RatioLine> Judge(Comparison comparison, int leastRuns)
     {
         var contenders = comparison.Rivals.Select(r => r.Peer).Where(p => p.Missing is null).Prepend(comparison.Ours).ToList();
-        var checksums = contenders.ToDictionary(c => c, c => c.Run().Checksum);
-        // Our loops start unoptimised and the peers' do not: two more runs warm both, and a run of milliseconds gets more of them.
-        foreach (var contender in contenders) for (var i = 0; i < 2; i++) contender.Run();
+        var checksums = contenders.ToDictionary(c => c, WarmUp);
         var times = contenders.ToDictionary(c => c, _ => new List<double>());
-        for (var run = 0; run < Math.Max(leastRuns, comparison.Runs); run++)
+        var begin = Stopwatch.GetTimestamp();
+        for (var run = 0; run < Math.Max(leastRuns, comparison.Runs) || (run < MostRuns && Stopwatch.GetElapsedTime(begin) < s_enough); run++)
             foreach (var contender in contenders) times[contender].Add(contender.Run().Seconds);
         var ours = Median(times[comparison.Ours]) * 1e9 / comparison.Items;
         foreach (var (peer, target) in comparison.Rivals)
@@ -36,6 +39,15 @@ internal static class Referee
         values.Sort();
         var middle = values.Count / 2;
         return values.Count % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
+    }
+
+    /// <summary>Runs for a second before the clock counts: the runtime optimises a loop only after it was seen to be hot. Fresh processes are cold by intent.</summary>
+    private static IReadOnlyList<double> WarmUp(Contender contender)
+    {
+        var checksum = contender.Run().Checksum;
+        var begin = Stopwatch.GetTimestamp();
+        while (contender is not ColdProcess && Stopwatch.GetElapsedTime(begin) < TimeSpan.FromSeconds(1)) contender.Run();
+        return checksum;
     }
 
     private static bool Same(IReadOnlyList<double> ours, IReadOnlyList<double> theirs) =>
