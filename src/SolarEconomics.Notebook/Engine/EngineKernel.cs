@@ -21,6 +21,7 @@ internal sealed class EngineKernel : IDisposable
         using System.Globalization;
         using System.IO;
         using System.Linq;
+        using System.Threading;
         using System.Threading.Tasks;
         using Deedle;
         using NodaTime;

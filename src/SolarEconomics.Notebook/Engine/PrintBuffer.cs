@@ -17,6 +17,7 @@ internal sealed class PrintBuffer : IDisposable
     private readonly Action<string, string> handOn;
     private readonly Timer timer;
     private string stream = "stdout";
+    private long handedOnAt = -(long)Pause.TotalMilliseconds;
     private long printed;
     private long leftOut;
 
@@ -38,9 +39,12 @@ internal sealed class PrintBuffer : IDisposable
             if (room == 0) return;
             if (text.Length == 0) timer.Change(Pause, Timeout.InfiniteTimeSpan);
             text.Append(piece[..room]);
-            if (text.Length >= PieceLength) FlushHeld();
+            // A line after a silence goes at once, on the thread that prints it: a loop right behind it may keep every other thread from running.
+            if (text.Length >= PieceLength || (text[^1] == '\n' && IsQuiet)) FlushHeld();
         }
     }
+
+    private bool IsQuiet => Environment.TickCount64 - handedOnAt >= (long)Pause.TotalMilliseconds;
 
     internal void Flush()
     {
@@ -66,5 +70,6 @@ internal sealed class PrintBuffer : IDisposable
         if (text.Length == 0) return;
         handOn(stream, text.ToString());
         text.Clear();
+        handedOnAt = Environment.TickCount64;
     }
 }

@@ -16,8 +16,7 @@ public sealed class ChildSessionTests(ChildFixture children)
         // Listening ends once it has begun; the run goes on and is the caller's to await.
         var listening = children.Session.Listen(e => { if (e is OutputAdded { Output: var o } && o.ToJsonString().Contains("begun", StringComparison.Ordinal)) begun.TrySetResult(); });
         var run = Run(Begun + code);
-        // A loop that lets nothing else in its process come up keeps its print back too: after a while it is running for sure.
-        await Task.WhenAny(begun.Task, Task.Delay(TimeSpan.FromSeconds(15)));
+        await begun.Task.WaitAsync(TimeSpan.FromSeconds(120));
         listening.Dispose();
         return run;
     }

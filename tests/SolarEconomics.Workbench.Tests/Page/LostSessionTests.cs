@@ -10,7 +10,7 @@ public sealed class LostSessionTests : IDisposable
 {
     private readonly Scratch scratch = new();
 
-    [BrowserFact(Skip = "On a quiet machine the page does not always show that the second step is working, and this test then waits in vain; the session's own tests kill the process in mid-run.")]
+    [BrowserFact]
     public async Task Killing_the_session_in_mid_run_leaves_the_page_alive_and_the_document_whole()
     {
         var path = scratch.Notebook("killed.ipynb", "# Killed", "## One", "Environment.ProcessId", "## Two", "Thread.Sleep(100_000);", "## Three", "40 + 2");
