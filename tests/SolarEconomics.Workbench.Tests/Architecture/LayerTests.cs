@@ -8,8 +8,9 @@ public class LayerTests
     [Theory]
     [InlineData("SolarEconomics")]
     [InlineData("SolarEconomics.Charts", "SolarEconomics")]
-    [InlineData("SolarEconomics.Notebook", "SolarEconomics", "SolarEconomics.Charts")]
-    [InlineData("SolarEconomics.Workbench", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Notebook")]
+    [InlineData("SolarEconomics.Solvers", "SolarEconomics")]
+    [InlineData("SolarEconomics.Notebook", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Solvers")]
+    [InlineData("SolarEconomics.Workbench", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Solvers", "SolarEconomics.Notebook")]
     public void A_layer_references_only_the_layers_below_it(string layer, params string[] below) =>
         Assert.Empty(Assembly.Load(layer).GetReferencedAssemblies().Select(r => r.Name!)
             .Where(name => name.StartsWith("SolarEconomics", StringComparison.Ordinal)).Except(below));
@@ -18,8 +19,9 @@ public class LayerTests
     [Theory]
     [InlineData("SolarEconomics")]
     [InlineData("SolarEconomics.Charts", "SolarEconomics")]
-    [InlineData("SolarEconomics.Notebook", "SolarEconomics", "SolarEconomics.Charts")]
-    [InlineData("SolarEconomics.Workbench", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Notebook")]
+    [InlineData("SolarEconomics.Solvers", "SolarEconomics")]
+    [InlineData("SolarEconomics.Notebook", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Solvers")]
+    [InlineData("SolarEconomics.Workbench", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Solvers", "SolarEconomics.Notebook")]
     public void A_project_file_names_only_the_layers_below_it(string layer, params string[] below) =>
         Assert.Empty(Items(layer, "ProjectReference").Select(p => Path.GetFileNameWithoutExtension(p.Replace('\\', '/'))).Except(below));
 

@@ -1,0 +1,12 @@
+namespace SolarEconomics.Solvers;
+
+/// <summary>All messages of the solvers: found, where, expected, what to do.</summary>
+internal static class Throw
+{
+    internal static InvalidOperationException NoOptimum(string program, string status) =>
+        new($"The solver ended with \"{status}\" for {program}, expected an optimum, as every such program has one. Report the input: this is a fault of ours.");
+
+    internal static ArgumentOutOfRangeException AmountsTooLong(decimal sum, int decimals) =>
+        new("options", sum, FormattableString.Invariant(
+            $"Found amounts that sum to {sum} with {decimals} decimals, expected at most 17 digits in all. Round the amounts to the currency's smallest coin first."));
+}
