@@ -19,7 +19,7 @@ internal static class ReadmeFile
         | `counters.csv` | lifetime counters as read from displays and photographs |
         | `ledger.csv` | receipts: purchases, grant, repairs, running costs, a sale, a refused claim |
         | `tariffs.json` | a flat tariff from 2022, an evening-peak tariff from March 2024, a feed-in rate in both, sales tax of 9 % |
-        | `plant.json` | the devices: rated power, measurement point, dates, opening values, standby |
+        | `plant.json` | the devices: rated power, measurement point, dates, opening values, standby; types, faces and arrays with the string that moved |
 
         ## What the records hide or hold
 

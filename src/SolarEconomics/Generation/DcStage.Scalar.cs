@@ -31,6 +31,7 @@ internal sealed partial class DcStage
             sums.AfterReflection += inside * _ratedKw;
             sums.AfterLowLight += atLowLight;
             sums.AfterHeat += atHeat;
+            sums.AfterAge += atHeat * _age;
             sums.AfterWiring += atInverter;
         }
         block.RatedKw += _ratedKw;
@@ -39,8 +40,8 @@ internal sealed partial class DcStage
     /// <summary>Near and far shade: hills and rows take the beam and the sky around the sun; hills also take their part of the dome.</summary>
     private PlaneIrradiance Shaded(PlaneIrradiance on, SunDirection sun)
     {
-        if (_model.Horizon.SeesAll && _model.Rows is null) return on;
-        var lit = _model.Horizon.Hides(sun) ? 0 : 1 - (_model.Rows?.ShadedShare(sun) ?? 0);
+        if (_horizon.SeesAll && _rows is null) return on;
+        var lit = _horizon.Hides(sun) ? 0 : 1 - (_rows?.ShadedShare(sun) ?? 0);
         return on with
         {
             BeamWm2 = on.BeamWm2 * lit,

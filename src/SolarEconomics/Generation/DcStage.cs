@@ -19,7 +19,10 @@ internal sealed partial class DcStage
     private readonly double _groundGlass;
     private readonly double _clean;
     private readonly double _lowLightPerLog;
+    private readonly double _age;
     private readonly double _ageAndMismatch;
+    private readonly Horizon _horizon;
+    private readonly Rows? _rows;
     private readonly double _directed;
 
     internal DcStage(ModuleArray array, GenerationModel model)
@@ -28,15 +31,22 @@ internal sealed partial class DcStage
         _model = model;
         _normal = array.Plane.Normal;
         _ratedKw = array.RatedKwp;
-        _skyShare = model.Horizon.SeesAll ? array.Plane.SkyShare : model.Horizon.SkyShare(array.Plane);
+        // What stands around a face of its own comes before what stands around the place.
+        _horizon = array.Face.Horizon.SeesAll ? model.Horizon : array.Face.Horizon;
+        _rows = array.Face.Rows ?? model.Rows;
+        _skyShare = _horizon.SeesAll ? array.Plane.SkyShare : _horizon.SkyShare(array.Plane);
         _groundShare = array.Plane.GroundShare;
         _skyGlass = IncidenceAngle.Sky(array.Plane);
         _groundGlass = IncidenceAngle.Ground(array.Plane);
         _clean = 1 - model.SoilingLoss;
         _lowLightPerLog = array.Module.LossAt200Wm2 / Math.Log(5);
-        _ageAndMismatch = model.AgeFactor * (1 - model.MismatchLoss);
+        _age = model.AgeFactor * array.AgeFactor;
+        _ageAndMismatch = _age * (1 - model.MismatchLoss);
         _directed = model.Sky == SkyModel.Isotropic ? 0 : 1;
     }
+
+    /// <summary>Whether the lanes know this array's sky and shade.</summary>
+    internal bool FitsLanes => _model.Sky is SkyModel.Isotropic or SkyModel.HayDavies && _horizon.SeesAll && _rows is null;
 
     // Optimised from the first call: a year would be over before the runtime noticed that this loop is hot.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -89,6 +99,7 @@ internal sealed partial class DcStage
         sums.AfterReflection += Vector.Sum(reflected) * _ratedKw;
         sums.AfterLowLight += Vector.Sum(dim);
         sums.AfterHeat += Vector.Sum(hot);
+        sums.AfterAge += Vector.Sum(hot) * _age;
         sums.AfterWiring += Vector.Sum(wired);
         block.RatedKw += _ratedKw;
     }

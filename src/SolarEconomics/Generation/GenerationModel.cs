@@ -26,6 +26,12 @@ public sealed record GenerationModel
     /// <summary>Rated power of all arrays. Unit: kWp.</summary>
     public double RatedKwp => Arrays.Sum(a => a.RatedKwp);
 
+    /// <summary>The charge controller in front of the inverter. Default: <see langword="null"/>, none. Its charging current limits what passes, by the battery's voltage.</summary>
+    public ControllerType? Controller { get; init; }
+
+    /// <summary>Voltage of the battery behind the controller. Unit: V. Range: 1 to 1,500. Default: 51.2, sixteen cells of 3.2 V.</summary>
+    public double BatteryV { get; init => field = Require.Within(value, 1, 1500, "V of the battery", nameof(BatteryV)); } = 51.2;
+
     /// <summary>How the sky's light is spread. Default: <see cref="SkyModel.HayDavies"/>.</summary>
     public SkyModel Sky { get; init; } = SkyModel.HayDavies;
 
@@ -57,12 +63,8 @@ public sealed record GenerationModel
     /// <param name="site">The site.</param>
     /// <param name="weather">Sun, air and wind.</param>
     /// <param name="cancel">Stops between blocks of 1,024 steps.</param>
-    /// <remarks>Even and <see cref="SkyModel.HayDavies"/> skies over a free horizon run in vector lanes; all else step by step. The two agree to 1e-9. Source: gen-1 to gen-4.</remarks>
-    public GenerationResult Run(Site site, Weather weather, CancellationToken cancel = default)
-    {
-        var lanes = Sky is SkyModel.Isotropic or SkyModel.HayDavies && Horizon.SeesAll && Rows is null;
-        return Run(site, weather, lanes, cancel);
-    }
+    /// <remarks>Even and <see cref="SkyModel.HayDavies"/> skies over a free horizon run in vector lanes, array by array; all else step by step. The two agree to 1e-9. Source: gen-1 to gen-4.</remarks>
+    public GenerationResult Run(Site site, Weather weather, CancellationToken cancel = default) => Run(site, weather, inLanes: true, cancel);
 
     internal GenerationResult Run(Site site, Weather weather, bool inLanes, CancellationToken cancel = default)
     {
@@ -82,7 +84,7 @@ public sealed record GenerationModel
             block.Load(weather, track, first, steps);
             foreach (var stage in stages)
             {
-                if (inLanes) stage.InLanes(block, sums);
+                if (inLanes && stage.FitsLanes) stage.InLanes(block, sums);
                 else stage.StepByStep(block, steps, sums);
             }
             if (inLanes) inverter.InLanes(block, sums);

@@ -116,8 +116,7 @@ public sealed class GenerationResult : IFinding
     {
         GenerationLoss Loss(string name, double lost) => new(name, lost * toKwh, sums.Nominal > 0 ? lost / sums.Nominal : 0);
         var soiled = sums.AfterReflection * (1 - model.SoilingLoss);
-        var aged = sums.AfterHeat * model.AgeFactor;
-        var matched = aged * (1 - model.MismatchLoss);
+        var matched = sums.AfterAge * (1 - model.MismatchLoss);
         return
         [
             Loss("shade", sums.Nominal - sums.AfterShade),
@@ -125,10 +124,11 @@ public sealed class GenerationResult : IFinding
             Loss("dirt", sums.AfterReflection - soiled),
             Loss("faint light", soiled - sums.AfterLowLight),
             Loss("heat", sums.AfterLowLight - sums.AfterHeat),
-            Loss("age", sums.AfterHeat - aged),
-            Loss("mismatch", aged - matched),
+            Loss("age", sums.AfterHeat - sums.AfterAge),
+            Loss("mismatch", sums.AfterAge - matched),
             Loss("cables", matched - sums.AfterWiring),
-            Loss("above the input's limit", sums.AfterWiring - sums.AfterInputLimit),
+            .. model.Controller is null ? [] : new[] { Loss("charge controller", sums.AfterWiring - sums.AfterController) },
+            Loss("above the input's limit", sums.AfterController - sums.AfterInputLimit),
             Loss("inverter", sums.AfterInputLimit - sums.AfterConversion),
             Loss("clipping", sums.AfterConversion - sums.AfterClipping),
             Loss("down time", sums.AfterClipping * model.DownTime),

@@ -14,8 +14,12 @@ internal sealed class StageSums
 
     internal double AfterHeat { get; set; }
 
-    /// <summary>At the inverter's DC side.</summary>
+    internal double AfterAge { get; set; }
+
+    /// <summary>At the end of the cables: the inverter's DC side, or the controller's input.</summary>
     internal double AfterWiring { get; set; }
+
+    internal double AfterController { get; set; }
 
     internal double AfterInputLimit { get; set; }
 

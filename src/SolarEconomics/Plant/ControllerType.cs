@@ -17,6 +17,9 @@ public sealed record ControllerType(string Name)
     /// <summary>Voltage that the input must stand above the battery. Unit: V. Default: 5, common practice, no source.</summary>
     public double HeadroomV { get; init; } = 5;
 
+    /// <summary>Inputs that each find a best point of their own. Range: 1 to 50. Default: 1.</summary>
+    public int Inputs { get; init => field = (int)Require.Within(value, 1, 50, "inputs", nameof(Inputs)); } = 1;
+
     /// <summary>Efficiency from input to battery terminals. Range: 0.5 to 1. Default: 0.98.</summary>
     public double Efficiency { get; init => field = Require.Within(value, 0.5, 1, "a fraction; 98 % is written 0.98", nameof(Efficiency)); } = 0.98;
 

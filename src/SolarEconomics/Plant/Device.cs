@@ -34,6 +34,12 @@ public sealed record Device(string Name, MeasurementPoint Point)
     /// <summary>Highest efficiency from its measurement point to AC at the board. Range: <see cref="ToAcLow"/> to 1. Default: 1.</summary>
     public double ToAcHigh { get; init; } = 1.0;
 
+    /// <summary>Its inverter as the data sheet has it; <see langword="null"/> where it has none or it is not described.</summary>
+    public InverterType? Inverter { get; init; }
+
+    /// <summary>The charge controller in front of it as the data sheet has it; <see langword="null"/> where there is none or it is not described.</summary>
+    public ControllerType? Controller { get; init; }
+
     /// <summary>Power the device takes all year. Unit: W. It is load of the plant, never self-use. Default: 0.</summary>
     public double StandbyW { get; init; }
 

@@ -42,6 +42,9 @@ public sealed record InverterType
     /// <summary>Highest DC power used; more is left unused. Unit: W.</summary>
     public double? HighestInputW { get; init; }
 
+    /// <summary>Inputs that each find a best point of their own; the limits above hold for each of them, the power for all. Range: 1 to 50. Default: 1.</summary>
+    public int Inputs { get; init => field = (int)Require.Within(value, 1, 50, "inputs", nameof(Inputs)); } = 1;
+
     /// <summary>Power taken while there is no sun. Unit: W. It is load of the plant, never self-use. Default: 0.</summary>
     public double NightW { get; init => field = Require.Within(value, 0, 1000, "W", nameof(NightW)); }
 }

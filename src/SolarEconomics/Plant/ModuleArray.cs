@@ -12,33 +12,60 @@ public sealed record ModuleArray
     /// <param name="plane">How the modules are laid.</param>
     /// <exception cref="ArgumentOutOfRangeException">A count is outside its range.</exception>
     public ModuleArray(string name, ModuleType module, int inSeries, int strings, Plane plane)
+        : this(name, module, inSeries, strings, new Face(name, plane))
+    {
+    }
+
+    /// <summary>An array on a face of the plant.</summary>
+    /// <param name="name">Name of the array, as the plant's owner says it.</param>
+    /// <param name="module">Type of the modules.</param>
+    /// <param name="inSeries">Modules in series in one string. Range: 1 to 100.</param>
+    /// <param name="strings">Strings in parallel. Range: 1 to 1,000.</param>
+    /// <param name="face">Where the modules lie.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A count is outside its range.</exception>
+    public ModuleArray(string name, ModuleType module, int inSeries, int strings, Face face)
     {
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(module);
+        ArgumentNullException.ThrowIfNull(face);
         Name = name;
         Module = module;
-        InSeries = (int)Require.Within(inSeries, 1, 100, "modules in series");
-        Strings = (int)Require.Within(strings, 1, 1000, "strings in parallel");
-        Plane = plane;
+        InSeries = inSeries;
+        Strings = strings;
+        Face = face;
     }
 
     /// <summary>Name of the array.</summary>
-    public string Name { get; }
+    public string Name { get; init; }
 
     /// <summary>Type of the modules.</summary>
     public ModuleType Module { get; }
 
     /// <summary>Modules in series in one string.</summary>
-    public int InSeries { get; }
+    public int InSeries { get; init => field = (int)Require.Within(value, 1, 100, "modules in series"); }
 
     /// <summary>Strings in parallel.</summary>
-    public int Strings { get; }
+    public int Strings { get; init => field = (int)Require.Within(value, 1, 1000, "strings in parallel"); }
+
+    /// <summary>Where the modules lie.</summary>
+    public Face Face { get; init; }
 
     /// <summary>How the modules are laid.</summary>
-    public Plane Plane { get; init; }
+    public Plane Plane
+    {
+        get => Face.Plane;
+        init => Face = Face with { Plane = value };
+    }
 
     /// <summary>How the modules shed heat. Default: <see cref="Mounting.OpenRack"/>.</summary>
-    public Mounting Mounting { get; init; } = Mounting.OpenRack;
+    public Mounting Mounting
+    {
+        get => Face.Mounting;
+        init => Face = Face with { Mounting = value };
+    }
+
+    /// <summary>Share of the rating that these modules still give, beside the model's own factor of age. Range: 0 to 1. Default: 1.</summary>
+    public double AgeFactor { get; init => field = Require.Fraction(value, nameof(AgeFactor)); } = 1;
 
     /// <summary>Number of modules.</summary>
     public int Count => InSeries * Strings;

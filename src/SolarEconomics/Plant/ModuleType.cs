@@ -60,6 +60,12 @@ public sealed record ModuleType
     /// <summary>Largest fuse in series that the maker allows. Unit: A.</summary>
     public double? LargestFuseA { get; init => field = ModuleChecks.Current(value); }
 
+    /// <summary>How its power falls with age, on the module's own clock. Default: <see cref="SolarEconomics.Ageing.PublishedMedian"/>.</summary>
+    public Ageing Ageing { get; init; } = Ageing.PublishedMedian;
+
+    /// <summary>What the maker promises of its power; <see langword="null"/> where unknown or lapsed, as it does with many second-hand modules.</summary>
+    public Warranty? Warranty { get; init; }
+
     /// <summary>What cannot be true of a module, in words; empty where nothing contradicts.</summary>
     public IReadOnlyList<string> Contradictions() => ModuleChecks.Contradictions(this);
 }

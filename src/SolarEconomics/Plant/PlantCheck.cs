@@ -11,7 +11,7 @@ internal static class PlantCheck
     {
         for (var i = 0; i < plant.Devices.Count; i++)
             foreach (var (place, found, expected) in Alone(plant.Devices[i]).Concat(AmongOthers(plant, i)))
-                yield return new PlantMistake(i, place, found, expected);
+                yield return new PlantMistake(FormattableString.Invariant($"/devices/{i}{place}"), found, expected);
     }
 
     private static IEnumerable<(string Place, string Found, string Expected)> Alone(Device device)

@@ -1,20 +1,17 @@
 using System.Text.Json;
-using NodaTime;
-using NodaTime.Text;
 
 namespace SolarEconomics;
 
-/// <summary>Reads our own plant file.</summary>
-internal sealed class PlantFile
+/// <summary>Reads our own plant file: devices, and where they are described the types, faces, arrays, changes, modules and log.</summary>
+internal sealed partial class PlantFile
 {
     internal const int Version = 1;
     internal const string Kind = "a plant file";
     private const string Schema = "SolarEconomics.Plant.plant.schema.json";
     private static readonly Lazy<JsonRules> Rules = new(() => new JsonRules(Schema));
-    private readonly CheckedJson _json;
-    private readonly List<Problem> _problems = [];
+    private readonly PlantFields _read;
 
-    private PlantFile(CheckedJson json) => _json = json;
+    private PlantFile(PlantFields read) => _read = read;
 
     /// <exception cref="RecordException">Anything in the file is wrong; every mistake is in the message.</exception>
     internal static Plant Read(CheckedJson json, string path)
@@ -23,47 +20,67 @@ internal sealed class PlantFile
             && version.ValueKind == JsonValueKind.Number && version.TryGetInt32(out var number) && number > Version)
             throw Throw.JsonNewer(path, number, Version);
         json.ThrowIfAny(json.Judge(Rules.Value));
-        var file = new PlantFile(json);
-        var plant = new Plant([.. json.Root.GetProperty("devices").EnumerateArray().Select((d, i) => file.Device(d, Pointer(i)))]);
-        var mistakes = PlantCheck.Mistakes(plant).Select(m => json.At(Pointer(m.Device) + m.Place, m.Found, m.Expected));
-        json.ThrowIfAny([.. file._problems.Concat(mistakes).OrderBy(p => p.Line).ThenBy(p => p.Column)]);
+        var read = new PlantFields(json);
+        var plant = new PlantFile(read).Whole(json.Root);
+        json.ThrowIfAny(read.InOrder);
         return plant;
     }
 
-    private Device Device(JsonElement at, string pointer) =>
-        new(Text(at, "name")!, Enum.Parse<MeasurementPoint>(Text(at, "point")!, ignoreCase: true))
+    private Plant Whole(JsonElement root)
+    {
+        var types = new PlantTypes(_read, root);
+        var devices = new Plant([.. _read.Items(root, "devices").Select(d => Device(d.At, d.Pointer, types))]);
+        foreach (var mistake in PlantCheck.Mistakes(devices)) _read.Add(mistake);
+        var faces = _read.Items(root, "faces").Select(f => types.Face(f.At, f.Pointer)).ToList();
+        var placements = _read.Items(root, "arrays").Select(a => Placement(a.At, a.Pointer, types, faces)).OfType<Placement>().ToList();
+        var plant = devices.WithPlacements(placements) with { Faces = faces };
+        foreach (var mistake in ArrayCheck.Mistakes(plant)) _read.Add(mistake);
+        plant = Changed(plant, root, types, faces);
+        foreach (var mistake in StatedRatings(devices, plant)) _read.Add(mistake);
+        return plant with
         {
-            RatedKwp = Number(at, "ratedKwp", 0),
-            RatedAcKw = Number(at, "ratedAcKw", 0),
-            Stages = at.TryGetProperty("stages", out var stages)
-                ? [.. stages.EnumerateArray().Select((s, i) => Stage(s, FormattableString.Invariant($"{pointer}/stages/{i}")))] : [],
-            InService = Day(at, pointer, "inService"),
-            OutOfService = Day(at, pointer, "outOfService"),
-            Replaces = Text(at, "replaces"),
-            OpeningKwh = Number(at, "openingKwh", 0),
-            ToAcLow = Number(at, "toAcLow", 1),
-            ToAcHigh = Number(at, "toAcHigh", 1),
-            StandbyW = Number(at, "standbyW", 0),
-            UsableKwh = Number(at, "usableKwh", 0),
-            Note = Text(at, "note"),
+            Modules = [.. _read.Items(root, "modules").Select(m => Module(m.At, m.Pointer, types)).OfType<IndividualModule>()],
+            Log = [.. _read.Items(root, "log").Select(l => Entry(l.At, l.Pointer))],
+        };
+    }
+
+    private Device Device(JsonElement at, string pointer, PlantTypes types) =>
+        new(PlantFields.Text(at, "name")!, Enum.Parse<MeasurementPoint>(PlantFields.Text(at, "point")!, ignoreCase: true))
+        {
+            RatedKwp = PlantFields.Number(at, "ratedKwp") ?? 0,
+            RatedAcKw = PlantFields.Number(at, "ratedAcKw") ?? 0,
+            Stages = at.TryGetProperty("stages", out _) ? [.. _read.Items(at, "stages", pointer).Select(s => Stage(s.At, s.Pointer))] : [],
+            InService = _read.Day(at, pointer, "inService"),
+            OutOfService = _read.Day(at, pointer, "outOfService"),
+            Replaces = PlantFields.Text(at, "replaces"),
+            OpeningKwh = PlantFields.Number(at, "openingKwh") ?? 0,
+            ToAcLow = PlantFields.Number(at, "toAcLow") ?? 1,
+            ToAcHigh = PlantFields.Number(at, "toAcHigh") ?? 1,
+            Inverter = types.Inverter(at, pointer),
+            Controller = types.Controller(at, pointer),
+            StandbyW = PlantFields.Number(at, "standbyW") ?? 0,
+            UsableKwh = PlantFields.Number(at, "usableKwh") ?? 0,
+            Note = PlantFields.Text(at, "note"),
         };
 
     private DeviceStage Stage(JsonElement at, string pointer) =>
-        new(Day(at, pointer, "from") ?? default, Number(at, "ratedKwp", 0), Text(at, "note"));
+        new(_read.Day(at, pointer, "from") ?? default, PlantFields.Number(at, "ratedKwp") ?? 0, PlantFields.Text(at, "note"));
 
-    private LocalDate? Day(JsonElement at, string pointer, string field)
+    /// <summary>Rated powers that the file states beside arrays must be those of the arrays.</summary>
+    private static IEnumerable<PlantMistake> StatedRatings(Plant stated, Plant rated)
     {
-        if (Text(at, field) is not { } text) return null;
-        var parsed = LocalDatePattern.Iso.Parse(text);
-        if (parsed.Success) return parsed.Value;
-        _problems.Add(_json.At(pointer + "/" + field, $"\"{text}\"", "a day that exists, such as \"2022-03-01\""));
-        return null;
+        for (var i = 0; i < stated.Devices.Count; i++)
+        {
+            var (own, fromArrays) = (stated.Devices[i], rated.Devices[i]);
+            if (own.RatedKwp > 0 && Math.Abs(own.RatedKwp - fromArrays.RatedKwp) > 0.005 * own.RatedKwp)
+                yield return new PlantMistake(FormattableString.Invariant($"/devices/{i}/ratedKwp"),
+                    FormattableString.Invariant($"{own.RatedKwp} kWp beside arrays of {fromArrays.RatedKwp} kWp"), "one figure; leave ratedKwp and stages out where arrays are described");
+            else if (own.Stages.Count > 0 && !own.Stages.Select(s => s.RatedKwp).SequenceEqual(fromArrays.Stages.Select(s => s.RatedKwp)))
+                yield return new PlantMistake(FormattableString.Invariant($"/devices/{i}/stages"),
+                    $"stages of {string.Join(", ", own.Stages.Select(Kwp))} kWp beside arrays that give {string.Join(", ", fromArrays.Stages.Select(Kwp))}",
+                    "the same; leave stages out where arrays are described");
+        }
+
+        static string Kwp(DeviceStage stage) => FormattableString.Invariant($"{stage.RatedKwp}");
     }
-
-    private static string? Text(JsonElement at, string field) => at.TryGetProperty(field, out var text) ? text.GetString() : null;
-
-    private static double Number(JsonElement at, string field, double otherwise) =>
-        at.TryGetProperty(field, out var number) ? number.GetDouble() : otherwise;
-
-    private static string Pointer(int device) => FormattableString.Invariant($"/devices/{device}");
 }

@@ -1,0 +1,9 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>A place that a module came to.</summary>
+/// <param name="From">First day there.</param>
+/// <param name="Array">Name of the array; <see langword="null"/> where it went into store or away.</param>
+/// <param name="Note">The owner's note, where there is one.</param>
+public sealed record ModulePlace(LocalDate From, string? Array, string? Note = null);
