@@ -19,6 +19,18 @@ internal static class Require
             ? value
             : throw new ArgumentOutOfRangeException(name, value, "Expected a fraction from 0 to 1; 85 % is written 0.85.");
 
+    internal static double Efficiency(double value, [CallerMemberName] string name = "") =>
+        value is > 0 and <= 1
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, value is > 1 and <= 100
+                ? string.Create(CultureInfo.InvariantCulture, $"Expected a fraction above 0 and up to 1: nothing gives more than it takes. If you mean {value} %, write {value / 100}.")
+                : "Expected a fraction above 0 and up to 1; 85 % is written 0.85.");
+
+    internal static double AtLeastZero(double value, string unit, [CallerMemberName] string name = "") =>
+        value >= 0
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, $"Expected a number of 0 or more ({unit}).");
+
     internal static double Finite(double value, [CallerArgumentExpression(nameof(value))] string name = "") =>
         double.IsFinite(value) ? value : throw new ArgumentOutOfRangeException(name, value, "Expected a finite number.");
 

@@ -1,0 +1,46 @@
+using System.Globalization;
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>Messages of the flow model: battery, control, load, generator.</summary>
+internal static partial class Throw
+{
+    internal static ArgumentOutOfRangeException CapacityAskedBack(string name, double value, double most) =>
+        new(name, value, string.Create(CultureInfo.InvariantCulture,
+            $"Expected kWh from 0 to {most}. A capacity in Wh is divided by 1000 first; one in Ah needs its voltage: Battery.OfAmpHours(ampHours, volts, usableShare)."));
+
+    internal static ArgumentException NoIntervals() => new("Found no interval, expected at least one of a length above zero.");
+
+    internal static ArgumentException StepDoesNotDivide(int year, Duration step) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found a step of {step} for the year {year}, expected one that divides it, such as an hour or five minutes."));
+
+    internal static ArgumentException IntervalsApart(string channel, int interval, LocalDateTime at) =>
+        new($"Found interval {interval} of \"{channel}\" at {Local(at)}, expected it to start where the one before ended and to have a length. " +
+            "Fill or leave out the gap by name first: a battery's charge is not known across a hole.");
+
+    internal static ArgumentException SeriesLength(string what, int found, int expected) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {found} values of {what}, expected one per interval: {expected}."));
+
+    internal static ArgumentException NotAnEnergy(string what, int interval, LocalDateTime at, double found) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found {found} kWh of {what} in interval {interval} ({Local(at)}), expected a number of 0 or more. A gap is filled by a named rule first; 0 would be a guess."));
+
+    internal static ArgumentException NotAValue(string what, int interval, LocalDateTime at, double found) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {found} as {what} in interval {interval} ({Local(at)}), expected a finite number in its range."));
+
+    internal static ArgumentException StoreOutsideBattery(string field, double found, double usableKwh) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {field} {found} kWh, expected 0 to the usable {usableKwh} kWh of the battery."));
+
+    internal static ImpossibleOrderException ImpossibleOrder(string control, string field, int interval, LocalDateTime at, double found, double most, string because) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Control \"{control}\" ordered {field} {found:0.######} in interval {interval} ({Local(at)}), expected 0 to {most:0.######} kWh: {because}. Take the smaller of the wish and what Situation allows."),
+            field, interval);
+
+    internal static ImpossibleOrderException BothWays(string control, int interval, LocalDateTime at, double chargeKwh, double dischargeKwh) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Control \"{control}\" ordered to charge {chargeKwh:0.######} and discharge {dischargeKwh:0.######} kWh in interval {interval} ({Local(at)}), expected one of them: doing both burns energy."),
+            nameof(Order.DischargeKwh), interval);
+
+    private static string Local(LocalDateTime at) => at.ToString("d MMM uuuu, HH:mm", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,116 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>What a control knows at the start of an interval. One object serves a whole run: read it during the call, do not keep it.</summary>
+/// <remarks>Energies of the battery are at its terminals, all others at the board. Unit: kWh in this interval.</remarks>
+public sealed partial class Situation
+{
+    private readonly Timeline _time;
+    private readonly ReadOnlyMemory<double> _importPrices;
+    private readonly ReadOnlyMemory<double> _exportPrices;
+
+    internal Situation(Timeline time, Conditions conditions) =>
+        (_time, _importPrices, _exportPrices) = (time, conditions.ImportPricePerKwh, conditions.ExportPricePerKwh);
+
+    /// <summary>Number of the interval, from 0.</summary>
+    public int Interval { get; internal set; }
+
+    /// <summary>Length of the interval. Unit: h.</summary>
+    public double Hours { get; internal set; }
+
+    /// <summary>Local time at its start.</summary>
+    public LocalDateTime Local => _time.LocalStartOf(Interval);
+
+    /// <summary>Local hour of the day at its start, with its fraction: 17.5 is half past five. Range: 0 to below 24.</summary>
+    public double HourOfDay => MinuteOfDay / 60.0;
+
+    /// <summary>Local minute of the day at its start, as <see cref="HourSpan.Contains"/> takes it. Range: 0 to 1439.</summary>
+    public int MinuteOfDay => _time.Clock.MinuteOfDay[Interval];
+
+    /// <summary>Local day of the week.</summary>
+    public IsoDayOfWeek DayOfWeek => _time.Clock.WeekdayOf(Interval);
+
+    /// <summary>Local month, 1 to 12.</summary>
+    public int Month => (_time.Clock.MonthNumber[Interval] % 12) + 1;
+
+    internal int MonthNumber => _time.Clock.MonthNumber[Interval];
+
+    /// <summary>What the arrays at the board can make.</summary>
+    public double AcGenerationKwh { get; internal set; }
+
+    /// <summary>What the arrays at the battery's DC bus can make, there.</summary>
+    public double DcGenerationKwh { get; internal set; }
+
+    /// <summary>Wanted use of the home, waiting loads left out.</summary>
+    public double UseKwh { get; internal set; }
+
+    /// <summary>What the plant itself takes.</summary>
+    public double StandbyKwh { get; internal set; }
+
+    /// <summary>What is proposed for the waiting loads: what must run now to be done in time, and as much more as the surplus covers.</summary>
+    public double DeferrableKwh { get; internal set; }
+
+    /// <summary>What of the waiting loads must run now, or is late.</summary>
+    public double DeferrableMustKwh { get; internal set; }
+
+    /// <summary>What of the waiting loads may run now.</summary>
+    public double DeferrableMayKwh { get; internal set; }
+
+    /// <summary>Inside the cells now.</summary>
+    public double StoredKwh { get; internal set; }
+
+    /// <summary>Inside the cells when full.</summary>
+    public double UsableKwh { get; internal set; }
+
+    /// <summary>How full the battery is, 0 to 1; 0 without a battery.</summary>
+    public double StoredShare => UsableKwh > 0 ? StoredKwh / UsableKwh : 0;
+
+    /// <summary>What generation leaves after use, standby and the proposed waiting loads, as it would arrive at the battery's terminals.</summary>
+    public double SurplusKwh { get; internal set; }
+
+    /// <summary>What use, standby and the proposed waiting loads lack, as the battery's terminals would have to give it.</summary>
+    public double ShortfallKwh { get; internal set; }
+
+    /// <summary>The most the battery and its converter can take.</summary>
+    public double MostChargeKwh { get; internal set; }
+
+    /// <summary>The most the battery and its converter can take, from arrays and grid, without going over the connection's limit.</summary>
+    public double MostChargeFromGridKwh { get; internal set; }
+
+    /// <summary>The most the battery and its converter can give; the reserve for outages is kept while the grid is there.</summary>
+    public double MostDischargeKwh { get; internal set; }
+
+    /// <summary>The most that may be sent to the grid.</summary>
+    public double MostExportKwh { get; internal set; }
+
+    /// <summary>The most that can be taken from the grid.</summary>
+    public double MostImportKwh { get; internal set; }
+
+    /// <summary>Whether there is no grid, for now or ever.</summary>
+    public bool GridIsOut { get; internal set; }
+
+    /// <summary>Price of import; 0 where no price is known.</summary>
+    public double ImportPricePerKwh => _importPrices.IsEmpty ? 0 : _importPrices.Span[Interval];
+
+    /// <summary>Paid for export; 0 where no price is known.</summary>
+    public double ExportPricePerKwh => _exportPrices.IsEmpty ? 0 : _exportPrices.Span[Interval];
+
+    /// <summary>Highest mean import power of one interval in this calendar month so far. Unit: kW.</summary>
+    public double PeakImportKw { get; internal set; }
+
+    /// <summary>The most the generator can give now: 0 without one and in its quiet hours.</summary>
+    public double MostGeneratorKwh { get; internal set; }
+
+    /// <summary>Whether the generator ran in the interval before.</summary>
+    public bool GeneratorRan { get; internal set; }
+
+    /// <summary>Store the surplus, as far as the battery takes it.</summary>
+    public Order Store() => Order.Charge(Math.Min(SurplusKwh, MostChargeKwh));
+
+    /// <summary>Cover the shortfall, as far as the battery gives it.</summary>
+    public Order Cover() => Order.Discharge(Math.Min(ShortfallKwh, MostDischargeKwh));
+
+    /// <summary>Store a surplus or cover a shortfall, whichever there is.</summary>
+    public Order StoreOrCover() => SurplusKwh > 0 ? Store() : Cover();
+}

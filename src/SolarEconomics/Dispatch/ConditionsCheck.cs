@@ -1,0 +1,36 @@
+namespace SolarEconomics;
+
+/// <summary>Looks at every series before a run: length, gaps, range; each mistake is named with its local time.</summary>
+internal static class ConditionsCheck
+{
+    internal static void Demand(EnergySystem system, Conditions conditions)
+    {
+        foreach (var array in conditions.Arrays) Energies(conditions.Time, array.PotentialKwh, $"array \"{array.Name}\"");
+        Values(conditions.Time, conditions.ImportPricePerKwh, "price of import", -1000, 1000);
+        Values(conditions.Time, conditions.ExportPricePerKwh, "price of export", -1000, 1000);
+        Values(conditions.Time, conditions.MostExportKw, "export limit in kW", 0, double.PositiveInfinity);
+        Values(conditions.Time, conditions.BatteryC, "temperature of the battery in °C", -60, 120);
+        if (!conditions.GridIsOut.IsEmpty && conditions.GridIsOut.Length != conditions.Time.Count)
+            throw Throw.SeriesLength("outages", conditions.GridIsOut.Length, conditions.Time.Count);
+        if (system.Battery is not { } battery) return;
+        if (battery.StoredAtStartKwh > battery.UsableKwh) throw Throw.StoreOutsideBattery(nameof(Battery.StoredAtStartKwh), battery.StoredAtStartKwh, battery.UsableKwh);
+        if (battery.ReserveKwh > battery.UsableKwh) throw Throw.StoreOutsideBattery(nameof(Battery.ReserveKwh), battery.ReserveKwh, battery.UsableKwh);
+    }
+
+    private static void Energies(Timeline time, ReadOnlyMemory<double> series, string what)
+    {
+        if (series.Length != time.Count) throw Throw.SeriesLength(what, series.Length, time.Count);
+        var kwh = series.Span;
+        for (var i = 0; i < kwh.Length; i++)
+            if (!(kwh[i] >= 0 && kwh[i] < double.PositiveInfinity)) throw Throw.NotAnEnergy(what, i, time.LocalStartOf(i), kwh[i]);
+    }
+
+    private static void Values(Timeline time, ReadOnlyMemory<double> series, string what, double low, double high)
+    {
+        if (series.IsEmpty) return;
+        if (series.Length != time.Count) throw Throw.SeriesLength(what, series.Length, time.Count);
+        var values = series.Span;
+        for (var i = 0; i < values.Length; i++)
+            if (!(values[i] >= low && values[i] <= high)) throw Throw.NotAValue(what, i, time.LocalStartOf(i), values[i]);
+    }
+}

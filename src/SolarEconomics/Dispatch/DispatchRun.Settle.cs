@@ -1,0 +1,87 @@
+namespace SolarEconomics;
+
+/// <content>Where each kWh of an interval goes once the order stands.</content>
+internal sealed partial class DispatchRun
+{
+    private void Settle(int i, Order order, Control control)
+    {
+        var (now, hours, converter) = (_now, _hours[i], _system.Converter);
+        _waiting.Run(i, order.DeferrableKwh!.Value);
+        var useKwh = now.UseKwh + order.DeferrableKwh.Value - order.ShedKwh;
+
+        // The DC bus: its arrays charge the battery first, the rest goes to the board as far as the converter takes it.
+        var dcToBattery = Math.Min(order.ChargeKwh, now.DcGenerationKwh);
+        var fromBoard = order.ChargeKwh - dcToBattery;
+        var drawn = fromBoard / converter.ToDc;
+        var dcLeft = now.DcGenerationKwh - dcToBattery;
+        var arraysToAc = Math.Min(dcLeft * converter.ToAc, Limit(converter.MostToAcKw, hours));
+        var batteryToAc = order.DischargeKwh * converter.ToAc;
+
+        // The board: arrays first, then generator, battery, grid; each serves the plant's standby, the use, the charging, in this order.
+        var need = new BoardNeed(now.StandbyKwh, useKwh, drawn);
+        var supply = now.AcGenerationKwh + arraysToAc;
+        var arrays = need.Serve(supply, mayCharge: true);
+        var generator = need.Serve(order.GeneratorKwh, mayCharge: true);
+        var battery = need.Serve(batteryToAc, mayCharge: false);
+        var grid = need.Serve(now.MostImportKwh, mayCharge: true);
+        DemandPossible(order, control, i, need, generator, battery);
+
+        var mostExport = Math.Min(now.MostExportKwh, Math.Max(battery.LeftKwh, order.MostExportKwh ?? double.PositiveInfinity));
+        var arraysToExport = Math.Min(arrays.LeftKwh, mostExport - battery.LeftKwh);
+        var curtailedAtBoard = arrays.LeftKwh - arraysToExport;
+        // Curtailment falls on both kinds of arrays in proportion to what each brings to the board; what a DC array leaves is counted before the converter.
+        var curtailedOfDc = supply > 0 ? curtailedAtBoard * (arraysToAc / supply) : 0;
+        arraysToAc -= curtailedOfDc;
+        var dcThrough = arraysToAc / converter.ToAc;
+
+        Column(FlowPath.ArrayToUse)[i] = arrays.ToUseKwh;
+        Column(FlowPath.ArrayToStandby)[i] = arrays.ToStandbyKwh;
+        Column(FlowPath.ArrayToBattery)[i] = dcToBattery + arrays.ToChargeKwh;
+        Column(FlowPath.ArrayToExport)[i] = arraysToExport;
+        Column(FlowPath.ArrayCurtailed)[i] = _supply.ClippedKwh[i] + (curtailedAtBoard - curtailedOfDc) + (dcLeft - dcThrough);
+        Column(FlowPath.GridToUse)[i] = grid.ToUseKwh;
+        Column(FlowPath.GridToStandby)[i] = grid.ToStandbyKwh;
+        Column(FlowPath.GridToBattery)[i] = grid.ToChargeKwh;
+        Column(FlowPath.BatteryToUse)[i] = battery.ToUseKwh;
+        Column(FlowPath.BatteryToStandby)[i] = battery.ToStandbyKwh;
+        Column(FlowPath.BatteryToExport)[i] = battery.LeftKwh;
+        Column(FlowPath.GeneratorToUse)[i] = generator.ToUseKwh;
+        Column(FlowPath.GeneratorToStandby)[i] = generator.ToStandbyKwh;
+        Column(FlowPath.GeneratorToBattery)[i] = generator.ToChargeKwh;
+        Column(FlowPath.Unserved)[i] = need.UseKwh + order.ShedKwh;
+        Column(FlowPath.ConverterLost)[i] = (dcThrough - arraysToAc) + (drawn - fromBoard) + (order.DischargeKwh - batteryToAc);
+        SettleBattery(i, order);
+        _generatorRan = order.GeneratorKwh > 0;
+        _peakKw = Math.Max(_peakKw, (grid.ToUseKwh + grid.ToStandbyKwh + grid.ToChargeKwh) / hours);
+    }
+
+    private void SettleBattery(int i, Order order)
+    {
+        if (order.ChargeKwh > 0)
+        {
+            var after = Math.Min(_battery.UsableKwh, _stored + (order.ChargeKwh * _battery.ChargeEfficiency));
+            Column(FlowPath.ChargeLost)[i] = order.ChargeKwh - (after - _stored);
+            _stored = after;
+        }
+        else if (order.DischargeKwh > 0)
+        {
+            var after = Math.Max(0, _stored - (order.DischargeKwh / _battery.DischargeEfficiency));
+            Column(FlowPath.DischargeLost)[i] = _stored - after - order.DischargeKwh;
+            _stored = after;
+        }
+    }
+
+    private void DemandPossible(Order order, Control control, int i, BoardNeed need, BoardShare generator, BoardShare battery)
+    {
+        var at = _conditions.Time.LocalStartOf;
+        if (need.ChargeKwh > DustKwh)
+            throw Throw.ImpossibleOrder(control.Name, nameof(Order.ChargeKwh), i, at(i), order.ChargeKwh, order.ChargeKwh - (need.ChargeKwh * _system.Converter.ToDc),
+                "arrays, generator and what the grid connection leaves give no more");
+        if (generator.LeftKwh > DustKwh)
+            throw Throw.ImpossibleOrder(control.Name, nameof(Order.GeneratorKwh), i, at(i), order.GeneratorKwh, order.GeneratorKwh - generator.LeftKwh,
+                "use and ordered charging take no more, and a generator never feeds the grid");
+        if (battery.LeftKwh > _now.MostExportKwh + DustKwh)
+            throw Throw.ImpossibleOrder(control.Name, nameof(Order.DischargeKwh), i, at(i), order.DischargeKwh,
+                order.DischargeKwh - ((battery.LeftKwh - _now.MostExportKwh) / _system.Converter.ToAc), "use takes no more and the export limit binds");
+    }
+}

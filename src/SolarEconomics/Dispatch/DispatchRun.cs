@@ -1,0 +1,87 @@
+namespace SolarEconomics;
+
+/// <summary>One run of a system through its conditions under a control: looks, asks, checks, settles, interval after interval.</summary>
+internal sealed partial class DispatchRun
+{
+    private readonly EnergySystem _system;
+    private readonly Conditions _conditions;
+    private readonly Battery _battery;
+    private readonly BusSupply _supply;
+    private readonly DeferrableQueue _waiting;
+    private readonly Situation _now;
+    private readonly double[] _hours;
+    private readonly double[] _useKwh;
+    private readonly double[][] _columns;
+    private readonly double[] _storedKwh;
+    private double _stored;
+    private double _peakKw;
+    private int _peakMonth = -1;
+    private bool _generatorRan;
+
+    internal DispatchRun(EnergySystem system, Conditions conditions)
+    {
+        ConditionsCheck.Demand(system, conditions);
+        (_system, _conditions) = (system, conditions);
+        _battery = system.Battery ?? new Battery { UsableKwh = 0 };
+        var time = conditions.Time;
+        _hours = time.HoursArray;
+        _useKwh = conditions.Load.TotalArray;
+        _supply = BusSupply.Of(conditions);
+        _waiting = new DeferrableQueue(conditions.Deferrable, time);
+        _now = new Situation(time, conditions);
+        _columns = EnergyFlows.NewColumns(time.Count);
+        _storedKwh = new double[time.Count + 1];
+    }
+
+    internal EnergyFlows Run(Control control, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        const int Breath = 1024;
+        var count = _hours.Length;
+        _stored = _storedKwh[0] = _battery.StoredAtStartKwh;
+        var wantedKwh = new double[count];
+        for (var i = 0; i < count; i++)
+        {
+            if (i % Breath == 0)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                progress?.Report((double)i / count);
+            }
+            Rest(i);
+            if (IsDark(i)) SettleDark(i);
+            else
+            {
+                Observe(i);
+                Settle(i, Checked(control.Decide(_now), control, i), control);
+            }
+            _storedKwh[i + 1] = _stored;
+            wantedKwh[i] = _useKwh[i] + _waiting.RunKwh(i);
+        }
+        progress?.Report(1);
+        return new EnergyFlows(_system, _conditions, control.Name, _supply, wantedKwh, _waiting.Outcomes(), _columns, _storedKwh);
+    }
+
+    /// <summary>An ordinary plant switches off with the grid.</summary>
+    private bool IsDark(int i) => GridIsOut(i) && !_system.Grid.RunsInOutages;
+
+    private bool GridIsOut(int i) => _system.Grid.IsOffGrid || (!_conditions.GridIsOut.IsEmpty && _conditions.GridIsOut.Span[i]);
+
+    /// <summary>What the battery loses as it stands, before anything else happens in the interval.</summary>
+    private void Rest(int i)
+    {
+        if (_battery.SelfDischargePerMonth == 0) return;
+        var left = _stored * _battery.LeftAfter(_hours[i]);
+        Column(FlowPath.SelfDischargeLost)[i] = _stored - left;
+        _stored = left;
+    }
+
+    private void SettleDark(int i)
+    {
+        _waiting.Look(i);
+        _waiting.Run(i, 0);
+        Column(FlowPath.ArrayCurtailed)[i] = _supply.PotentialKwh(i);
+        Column(FlowPath.Unserved)[i] = _useKwh[i];
+        _generatorRan = false;
+    }
+
+    private double[] Column(FlowPath path) => _columns[(int)path];
+}
