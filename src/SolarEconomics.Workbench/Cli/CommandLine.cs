@@ -21,7 +21,7 @@ internal static class CommandLine
         {
             return await parsed.InvokeAsync(new InvocationConfiguration { Output = io.Out, Error = io.Error, EnableDefaultExceptionHandler = false });
         }
-        catch (Exception failure) when (failure is RecordException or NotebookFormatException or IOException or UnauthorizedAccessException)
+        catch (Exception failure) when (failure is RecordException or TariffException or UnknownNameException or UsageException or NotebookFormatException or IOException or UnauthorizedAccessException)
         {
             log.Write(failure);
             await io.Error.WriteLineAsync(failure.Message);
@@ -59,6 +59,8 @@ internal static class CommandLine
               SolarEconomics.Workbench run notebooks/01-has-it-paid-for-itself.ipynb --set discountRate=0.04
               SolarEconomics.Workbench report notebooks/01-has-it-paid-for-itself.ipynb --bare --out report.html
               SolarEconomics.Workbench inspect meter.csv --zone Europe/Dublin
+              SolarEconomics.Workbench bill --tariff plan.json --readings meter.csv --zone Europe/Dublin
+              SolarEconomics.Workbench compare --tariffs tariffs --readings meter.csv --zone Europe/Dublin
             """);
         root.Options.Add(LogOption);
         var open = OpenVerb.Make(io);
@@ -66,6 +68,8 @@ internal static class CommandLine
         root.Subcommands.Add(RunVerb.Make(io));
         root.Subcommands.Add(ReportVerb.Make(io));
         root.Subcommands.Add(InspectVerb.Make(io));
+        root.Subcommands.Add(BillVerb.Make(io));
+        root.Subcommands.Add(CompareVerb.Make(io));
         root.Subcommands.Add(SessionVerb.Make());
         OpenVerb.AlsoWithoutItsName(root, io);
         return root;

@@ -75,8 +75,18 @@ internal static partial class Throw
         "Found no readings of import in kWh, expected at least one channel of energy taken from the grid. The readings hold " +
         (readings.Channels.Count == 0 ? "no channel." : DayWords.And([.. readings.Channels.Select(c => $"\"{c.Name}\" ({c.Flow}, {c.Unit})")]) + "."));
 
-    internal static ArgumentOutOfRangeException NoBillingDay(LocalDate from, LocalDate to) =>
-        new(nameof(to), $"Found a bill from {Iso(from)} to {Iso(to)}, expected the end after the start: the end is the first day that is no longer billed.");
+    internal static RecordException SeveralMeters(IReadOnlyList<string> meters) => new(
+        $"Found readings of {meters.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)} meters, {DayWords.And([.. meters.Select(m => $"\"{m}\"")])}, " +
+        "expected one, as each has a bill of its own. Choose one (on the command line: --meter).");
+
+    internal static RecordException UnknownMeter(string meter, IReadOnlyList<string> meters) => new(
+        $"Found meter \"{meter}\", expected {(meters.Count == 0 ? "none, as the readings name no meter" : "one that the readings hold: " + Nearest.List(meter, meters))}.");
+
+    internal static RecordException UnknownChannel(string name, IReadOnlyList<string> names) => new(
+        $"Found \"{name}\" as the controlled load, expected a channel of import: {Nearest.List(name, names)}.");
+
+    internal static RecordException NoBillingDay(LocalDate from, LocalDate to) =>
+        new($"Found a bill from {Iso(from)} to {Iso(to)}, expected the end after the start: the end is the first day that is no longer billed.");
 
     internal static ArgumentException WrongLength(string name, int found, int expected) => new(FormattableString.Invariant(
         $"Found {found} values of {name}, expected {expected}, one for each interval of the plan's grid."), name);

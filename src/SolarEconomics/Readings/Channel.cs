@@ -51,6 +51,9 @@ public sealed partial class Channel
     /// <summary>Identifier of the meter, where the record has one.</summary>
     public string? Meter { get; init; }
 
+    /// <summary>The clock that the meter itself keeps, where its format fixes one (NEM12: UTC+10 all year); its days start and end by it.</summary>
+    public DateTimeZone? Clock { get; init; }
+
     /// <summary>Name of the device in the plant's description, where the channel belongs to one.</summary>
     public string? Device { get; init; }
 

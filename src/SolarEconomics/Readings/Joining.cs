@@ -82,7 +82,7 @@ internal static class Joining
         var first = parts[0];
         return new Channel(first.Name, first.Flow, [.. starts], [.. ends], [.. kwh], [.. quality])
         {
-            Unit = first.Unit, Meter = first.Meter, Device = first.Device, Point = first.Point, File = problems.File,
+            Unit = first.Unit, Meter = first.Meter, Clock = first.Clock, Device = first.Device, Point = first.Point, File = problems.File,
             ExtraReadings = extra, Resets = parts.Sum(p => p.Resets), Costs = costs ?? [], CostCurrency = first.CostCurrency,
         };
     }

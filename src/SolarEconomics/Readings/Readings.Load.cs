@@ -20,6 +20,17 @@ public sealed partial class Readings
     /// <exception cref="RecordException">The file is missing, empty, of no known format, or nothing in it can be read. Gaps, repeats and broken rows are no failure: see <see cref="Quality"/>.</exception>
     public static Readings Load(string path, Site site, ReadOptions? options = null) => Load([path], site, options);
 
+    /// <summary>Reads a file of readings that belongs to no described site; local days are told by the options' clock or the format's own.</summary>
+    /// <param name="path">Path, absolute or from the working folder.</param>
+    /// <param name="options">Choices that the record leaves open. A table with bare local stamps needs the zone.</param>
+    /// <exception cref="RecordException">The file is missing, empty, of no known format, or nothing in it can be read.</exception>
+    public static Readings Load(string path, ReadOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        var content = RecordReaders.Read(path, options);
+        return Joining.Of([content], content.Clock);
+    }
+
     /// <summary>Reads several files and lays their channels and counters side by side. Channels of one name, flow and meter are joined in time.</summary>
     /// <param name="paths">Paths, absolute or from the working folder; at least one.</param>
     /// <param name="site">Whose readings they are.</param>

@@ -18,6 +18,9 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
     /// <summary>Which clocks hours and billing days follow, in a sentence.</summary>
     public string Clocks { get; init; } = "";
 
+    /// <summary>What was decided about the readings, one sentence each; empty where there was nothing to decide.</summary>
+    public IReadOnlyList<string> ReadingNotes { get; init; } = [];
+
     /// <summary>All lines, those of one part and rate added up over the periods.</summary>
     public IReadOnlyList<BillLine> Lines =>
     [
@@ -69,6 +72,7 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
     {
         foreach (var note in Bills.SelectMany(b => b.Notes).Distinct(StringComparer.Ordinal)) yield return note;
         if (Clocks.Length > 0) yield return Clocks;
+        foreach (var note in ReadingNotes) yield return note;
         foreach (var path in Unpriced) yield return $"Not priced here: {path}.";
     }
 

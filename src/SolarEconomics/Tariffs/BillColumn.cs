@@ -62,10 +62,14 @@ internal sealed class BillColumn
         return new IntervalGrid(start, step, (int)Math.Ceiling((end - start) / step));
     }
 
-    /// <summary>Counts as covered only what another column covers too.</summary>
-    internal void CoverOnlyWith(BillColumn other)
+    /// <summary>Counts as covered only what every column covers; a column without channels covers all.</summary>
+    internal static void CoverTogether(IReadOnlyList<BillColumn> columns)
     {
-        for (var i = 0; i < _covered.Length; i++) _covered[i] = other._covered[i] = Math.Min(_covered[i], other._covered[i]);
+        for (var i = 0; i < columns[0]._covered.Length; i++)
+        {
+            var least = columns.Min(c => c._covered[i]);
+            foreach (var column in columns) column._covered[i] = least;
+        }
     }
 
     /// <summary>Fills what is not covered with the mean of the covered intervals at the same time of day; of all where there is none.</summary>

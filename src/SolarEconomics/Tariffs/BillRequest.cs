@@ -7,7 +7,7 @@ namespace SolarEconomics;
 /// <param name="Readings">The home's readings; import is needed, export counts as none where it is not recorded.</param>
 /// <param name="Zone">The clock of the rates, where the tariff names none.</param>
 /// <remarks>Immutable, so safe to share between threads.</remarks>
-public sealed record BillRequest(TariffHistory Tariffs, Readings Readings, DateTimeZone Zone)
+public sealed partial record BillRequest(TariffHistory Tariffs, Readings Readings, DateTimeZone Zone)
 {
     /// <summary>First billing day. Default: the day of the first reading of import.</summary>
     public LocalDate? From { get; init; }
@@ -15,8 +15,8 @@ public sealed record BillRequest(TariffHistory Tariffs, Readings Readings, DateT
     /// <summary>First billing day that is no longer billed. Default: the day after the last reading of import.</summary>
     public LocalDate? To { get; init; }
 
-    /// <summary>The clock of the billing days. Default: <see langword="null"/>, which takes the rates' clock, or its standard time
-    /// all year where the readings start and end at midnight by that and not by the rates' clock, as a meter's own day does.</summary>
+    /// <summary>The clock of the billing days. Default: <see langword="null"/>, which takes the meter's own clock where its format fixes one; else
+    /// the rates' clock, or its standard time all year where the readings start and end at midnight by that and not by the rates' clock.</summary>
     public DateTimeZone? BillingZone { get; init; }
 
     /// <summary>Billing periods in order. Default: <see langword="null"/>, one bill for all days asked for.</summary>
@@ -25,20 +25,28 @@ public sealed record BillRequest(TariffHistory Tariffs, Readings Readings, DateT
     /// <summary>Whether times without a reading are filled with the mean of the same time of day, which marks the bill as an estimate. Default: no.</summary>
     public bool EstimateWhereMissing { get; init; }
 
+    /// <summary>Identifier of the meter that is billed. Default: <see langword="null"/>, the only one there is.</summary>
+    public string? Meter { get; init; }
+
+    /// <summary>Name of the channel, or its suffix such as E2, that counts the controlled load. Default: <see langword="null"/>: where the tariff
+    /// prices one, a second element of the meter that sends nothing.</summary>
+    public string? ControlledLoadChannel { get; init; }
+
     /// <summary>Works the bill out.</summary>
-    /// <exception cref="RecordException">The readings hold no import of energy.</exception>
+    /// <exception cref="RecordException">The readings hold no import of energy, or several meters and none is chosen, or no day is left between first and last.</exception>
     /// <exception cref="TariffException">No tariff was in force on the first day.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The last day is not after the first.</exception>
     public BillAnswer Answer()
     {
-        var read = BilledReadings.Of(Readings, Zone, From, To, BillingZone, EstimateWhereMissing);
+        var asked = new BilledSpan { From = From, To = To, BillingZone = BillingZone, Meter = Meter, ControlledLoad = ControlledLoadChannel, EstimateWhereMissing = EstimateWhereMissing };
+        var read = BilledReadings.Of(asked, Readings, Zone, Tariffs.Versions.Any(v => v.PricesControlledLoad));
         var options = new BillingOptions { BillingZone = read.BillingZone, Periods = Periods ?? [read.Days] };
         var plan = Tariffs.On(read.Grid, Zone, options);
-        return new BillAnswer(read.Days, Tariffs.Currency, plan.Bills(read.ImportKwh, read.ExportKwh), read.CoveredShare)
+        return new BillAnswer(read.Days, Tariffs.Currency, plan.Bills(read.Energy), read.CoveredShare)
         {
             IsEstimate = read.IsEstimate,
             Unpriced = Tariffs.Unpriced,
             Clocks = $"Hours follow {(Tariffs.Latest.Zone ?? Zone).Id}, billing days follow {read.BillingZone.Id}.",
+            ReadingNotes = read.Notes,
         };
     }
 }

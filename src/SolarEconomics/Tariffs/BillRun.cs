@@ -10,11 +10,40 @@ internal readonly ref struct BillRun
         Carry = carry;
     }
 
+    internal BillRun(MeteredEnergy energy, BillCarry carry) : this(energy.ImportKwh, energy.ExportKwh, carry)
+    {
+        ControlledLoadKwh = energy.ControlledLoadKwh;
+        CurtailedKwh = energy.CurtailedKwh;
+        ReactiveKvarh = energy.ReactiveKvarh;
+    }
+
     internal ReadOnlySpan<double> ImportKwh { get; }
 
     internal ReadOnlySpan<double> ExportKwh { get; }
 
+    internal ReadOnlySpan<double> ControlledLoadKwh { get; }
+
+    internal ReadOnlySpan<double> CurtailedKwh { get; }
+
+    internal ReadOnlySpan<double> ReactiveKvarh { get; }
+
     internal BillCarry Carry { get; }
 
-    internal ReadOnlySpan<double> Of(EnergySide side) => side == EnergySide.Import ? ImportKwh : ExportKwh;
+    /// <summary>The same run for a tariff without a price for the controlled load, whose energy then counts as import.</summary>
+    internal BillRun WithoutControlledLoad()
+    {
+        if (ControlledLoadKwh.IsEmpty) return this;
+        var import = new double[ImportKwh.Length];
+        for (var i = 0; i < import.Length; i++) import[i] = ImportKwh[i] + ControlledLoadKwh[i];
+        return new BillRun(new MeteredEnergy(import, ExportKwh.ToArray()) { CurtailedKwh = CurtailedKwh.ToArray(), ReactiveKvarh = ReactiveKvarh.ToArray() }, Carry);
+    }
+
+    /// <summary>The column of one side; empty where nothing counts it.</summary>
+    internal ReadOnlySpan<double> Of(EnergySide side) => side switch
+    {
+        EnergySide.Import => ImportKwh,
+        EnergySide.Export => ExportKwh,
+        EnergySide.ControlledLoad => ControlledLoadKwh,
+        _ => CurtailedKwh,
+    };
 }

@@ -17,13 +17,14 @@ public sealed partial class BillingPlan
     {
         if (importKwh.Length != Grid.Count) throw Throw.WrongLength(nameof(importKwh), importKwh.Length, Grid.Count);
         if (exportKwh.Length != Grid.Count) throw Throw.WrongLength(nameof(exportKwh), exportKwh.Length, Grid.Count);
+        var run = new BillRun(importKwh, exportKwh, new BillCarry());
         var costs = new double[Periods.Count];
         var sum = 0.0;
         foreach (var segment in _segments)
             foreach (var part in segment.Parts)
             {
                 if (!part.IsPricedByTheHour) throw Throw.NotByTheHour(segment.Tariff);
-                var cost = part.CostWithTax(importKwh, exportKwh);
+                var cost = part.CostWithTax(run);
                 costs[segment.Period] += cost;
                 sum += cost;
             }

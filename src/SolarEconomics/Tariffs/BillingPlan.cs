@@ -40,8 +40,27 @@ public sealed partial class BillingPlan
     {
         CheckColumn(importKwh, nameof(importKwh));
         CheckColumn(exportKwh, nameof(exportKwh));
+        return Bills(new BillRun(importKwh, exportKwh, new BillCarry()));
+    }
+
+    /// <summary>Bills of all that the meter counts, one for each period.</summary>
+    /// <param name="energy">The columns; import and export as long as the grid, the others too or empty.</param>
+    /// <exception cref="ArgumentException">A column has another length than the grid, or holds no finite number somewhere.</exception>
+    public IReadOnlyList<Bill> Bills(MeteredEnergy energy)
+    {
+        ArgumentNullException.ThrowIfNull(energy);
+        CheckColumn(energy.ImportKwh, nameof(energy.ImportKwh));
+        CheckColumn(energy.ExportKwh, nameof(energy.ExportKwh));
+        if (energy.ControlledLoadKwh.Length > 0) CheckColumn(energy.ControlledLoadKwh, nameof(energy.ControlledLoadKwh));
+        if (energy.CurtailedKwh.Length > 0) CheckColumn(energy.CurtailedKwh, nameof(energy.CurtailedKwh));
+        if (energy.ReactiveKvarh.Length > 0) CheckColumn(energy.ReactiveKvarh, nameof(energy.ReactiveKvarh));
+        return Bills(new BillRun(energy, new BillCarry()));
+    }
+
+    private Bill[] Bills(BillRun run)
+    {
         var bills = new Bill[Periods.Count];
-        var run = new BillRun(importKwh, exportKwh, new BillCarry());
+        var merged = run.WithoutControlledLoad();
         for (int period = 0, segment = 0; period < bills.Length; period++)
         {
             var lines = new List<BillLine>();
@@ -49,7 +68,7 @@ public sealed partial class BillingPlan
             for (; segment < _segments.Count && _segments[segment].Period == period; segment++)
             {
                 tariff = _segments[segment].Tariff;
-                foreach (var part in _segments[segment].Parts) part.AddLines(run, lines);
+                foreach (var part in _segments[segment].Parts) part.AddLines(tariff.PricesControlledLoad ? run : merged, lines);
             }
             bills[period] = BillWriter.Total(Periods[period], tariff, lines);
         }

@@ -18,22 +18,24 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
     /// <summary>Whether the ranks stand: the readings cover every day, or the answer is an estimate.</summary>
     public bool HasTotals => CoveredShare >= 1 || IsEstimate;
 
-    internal static CompareAnswer Of(BilledReadings readings, Currency currency, List<(string Name, decimal[] Months)> totals, int wholeYears)
+    /// <summary>What was decided about the readings, one sentence each; empty where there was nothing to decide.</summary>
+    public IReadOnlyList<string> ReadingNotes { get; init; } = [];
+
+    internal static CompareAnswer Of(BilledReadings readings, Currency currency, IReadOnlyList<TariffCost> costs)
     {
-        decimal Year(decimal[] months, int year) => months.Skip(year * 12).Take(12).Sum();
         Money Nominal(decimal amount) => Money.Nominal(amount, currency);
-        var ordered = totals.OrderBy(t => t.Months.Sum()).ThenBy(t => t.Name, StringComparer.Ordinal).ToList();
-        var best = ordered[0].Months;
-        var ties = ordered.Skip(1).Select(t => Ties([.. Enumerable.Range(0, wholeYears).Select(y => Year(t.Months, y) - Year(best, y))], t.Months.Sum() - best.Sum())).ToList();
-        var ranks = ordered.Select((t, i) => new TariffRank(t.Name, Nominal(t.Months.Sum()), Nominal(t.Months.Sum() - best.Sum()),
-            i == 0 ? ties.Contains(true) : ties[i - 1], [.. Enumerable.Range(0, wholeYears).Select(y => Nominal(Year(t.Months, y)))]));
-        var regrets = Enumerable.Range(1, Math.Max(0, wholeYears - 1)).Select(y =>
+        var ordered = costs.OrderBy(t => t.Total).ThenBy(t => t.Name, StringComparer.Ordinal).ToList();
+        var best = ordered[0];
+        var ties = ordered.Skip(1).Select(t => Ties([.. t.Years.Zip(best.Years, (own, least) => own - least)], t.Total - best.Total)).ToList();
+        var ranks = ordered.Select((t, i) => new TariffRank(t.Name, Nominal(t.Total), Nominal(t.Total - best.Total),
+            i == 0 ? ties.Contains(true) : ties[i - 1], [.. t.Years.Select(Nominal)]));
+        var regrets = Enumerable.Range(1, Math.Max(0, best.Years.Count - 1)).Select(year =>
         {
-            var chosen = ordered.MinBy(t => Year(t.Months, y - 1));
-            var cheapest = ordered.MinBy(t => Year(t.Months, y));
-            return new ChoiceRegret(y + 1, chosen.Name, cheapest.Name, Nominal(Year(chosen.Months, y) - Year(cheapest.Months, y)));
+            var chosen = ordered.MinBy(t => t.Years[year - 1])!;
+            var cheapest = ordered.MinBy(t => t.Years[year])!;
+            return new ChoiceRegret(year + 1, chosen.Name, cheapest.Name, Nominal(chosen.Years[year] - cheapest.Years[year]));
         });
-        return new CompareAnswer(readings.Days, [.. ranks], [.. regrets], readings.CoveredShare) { IsEstimate = readings.IsEstimate };
+        return new CompareAnswer(readings.Days, [.. ranks], [.. regrets], readings.CoveredShare) { IsEstimate = readings.IsEstimate, ReadingNotes = readings.Notes };
     }
 
     /// <inheritdoc/>
@@ -78,7 +80,8 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
 
     private IEnumerable<string> Notes(CultureInfo culture)
     {
-        yield return "Each tariff is taken in its latest version for all days, and billed month by month from the first day.";
+        yield return "Each tariff is taken in its latest version for all days, with one bill over all of them; years count from the first day.";
+        foreach (var note in ReadingNotes) yield return note;
         yield return Ranks[0].ByYear.Count < 2
             ? "Less than two whole years of readings cannot tell how the ranks swing from year to year: only equal totals are called a tie."
             : "A tie: the mean yearly difference is no larger than its range over the years.";

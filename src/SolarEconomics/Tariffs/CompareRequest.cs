@@ -6,7 +6,7 @@ namespace SolarEconomics;
 /// <param name="Choices">The tariffs, at least one, all in one currency; the latest version of each is taken for all time.</param>
 /// <param name="Readings">The home's readings; import is needed, export counts as none where it is not recorded.</param>
 /// <param name="Zone">The clock of the rates, where a tariff names none.</param>
-public sealed record CompareRequest(IReadOnlyList<TariffChoice> Choices, Readings Readings, DateTimeZone Zone)
+public sealed partial record CompareRequest(IReadOnlyList<TariffChoice> Choices, Readings Readings, DateTimeZone Zone)
 {
     /// <summary>First billing day. Default: the day of the first reading of import.</summary>
     public LocalDate? From { get; init; }
@@ -20,9 +20,15 @@ public sealed record CompareRequest(IReadOnlyList<TariffChoice> Choices, Reading
     /// <summary>Whether times without a reading are filled with the mean of the same time of day. Default: no.</summary>
     public bool EstimateWhereMissing { get; init; }
 
-    /// <summary>Bills the readings under every tariff, month by month from the first day, and ranks the totals.</summary>
+    /// <summary>Identifier of the meter that is billed. Default: the only one there is.</summary>
+    public string? Meter { get; init; }
+
+    /// <summary>Name of the channel that counts the controlled load. Default: as <see cref="BillRequest.ControlledLoadChannel"/>.</summary>
+    public string? ControlledLoadChannel { get; init; }
+
+    /// <summary>Bills the readings under every tariff, over all days as <see cref="BillRequest"/> does and year by year, and ranks the totals.</summary>
     /// <param name="cancel">Stops between two tariffs.</param>
-    /// <exception cref="RecordException">The readings hold no import of energy.</exception>
+    /// <exception cref="RecordException">The readings hold no import of energy, or several meters and none is chosen, or no day is left between first and last.</exception>
     /// <exception cref="TariffException">There is no tariff, or there are two currencies.</exception>
     public CompareAnswer Answer(CancellationToken cancel = default)
     {
@@ -30,25 +36,31 @@ public sealed record CompareRequest(IReadOnlyList<TariffChoice> Choices, Reading
         foreach (var choice in Choices)
             if (choice.Tariffs.Currency != Choices[0].Tariffs.Currency)
                 throw new TariffException(Throw.TwoCurrencies(Choices[0].Tariffs.Latest, choice.Tariffs.Latest));
-        var readings = BilledReadings.Of(Readings, Zone, From, To, BillingZone, EstimateWhereMissing);
-        var options = new BillingOptions { BillingZone = readings.BillingZone, Periods = Months(readings.Days) };
-        var totals = new List<(string Name, decimal[] Months)>();
+        var asked = new BilledSpan { From = From, To = To, BillingZone = BillingZone, Meter = Meter, ControlledLoad = ControlledLoadChannel, EstimateWhereMissing = EstimateWhereMissing };
+        var readings = BilledReadings.Of(asked, Readings, Zone, Choices.Any(c => c.Tariffs.Latest.PricesControlledLoad));
+        var years = Years(readings.Days);
+        var costs = new List<TariffCost>();
         foreach (var choice in Choices)
         {
             cancel.ThrowIfCancellationRequested();
-            var plan = choice.Tariffs.OnlyLatest().On(readings.Grid, Zone, options);
-            totals.Add((choice.Name, [.. plan.Bills(readings.ImportKwh, readings.ExportKwh).Select(b => b.Total.Amount)]));
+            var tariffs = choice.Tariffs.OnlyLatest();
+            costs.Add(new TariffCost(choice.Name, Totals(tariffs, readings, [readings.Days]).Single(), years.Count == 0 ? [] : Totals(tariffs, readings, years)));
         }
-        var wholeYears = Enumerable.Range(1, 200).TakeWhile(y => readings.Days.Start.PlusYears(y) <= readings.Days.End).Count();
-        return CompareAnswer.Of(readings, Choices[0].Tariffs.Currency, totals, wholeYears);
+        return CompareAnswer.Of(readings, Choices[0].Tariffs.Currency, costs);
     }
 
-    /// <summary>Months counted from the first day, so that twelve of them are a year of these readings.</summary>
-    private static List<DateSpan> Months(DateSpan days)
+    private decimal[] Totals(TariffHistory tariffs, BilledReadings readings, IReadOnlyList<DateSpan> periods)
     {
-        var months = new List<DateSpan>();
-        for (var i = 0; days.Start.PlusMonths(i) < days.End; i++)
-            months.Add(new DateSpan(days.Start.PlusMonths(i), days.Start.PlusMonths(i + 1)));
-        return months;
+        var plan = tariffs.On(readings.Grid, Zone, new BillingOptions { BillingZone = readings.BillingZone, Periods = periods });
+        return [.. plan.Bills(readings.Energy).Select(b => b.Total.Amount)];
+    }
+
+    /// <summary>The whole years of the readings, counted from the first day.</summary>
+    private static List<DateSpan> Years(DateSpan days)
+    {
+        var years = new List<DateSpan>();
+        for (var i = 0; days.Start.PlusYears(i + 1) <= days.End; i++)
+            years.Add(new DateSpan(days.Start.PlusYears(i), days.Start.PlusYears(i + 1)));
+        return years;
     }
 }

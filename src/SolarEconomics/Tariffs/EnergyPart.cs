@@ -2,7 +2,7 @@ namespace SolarEconomics;
 
 /// <summary>Energy priced per kWh by rates that together cover every hour once.</summary>
 /// <param name="Name">Name of the part.</param>
-/// <param name="Side">Import is charged, export is credited.</param>
+/// <param name="Side">Import and controlled load are charged, export and curtailed energy are credited.</param>
 /// <param name="Rates">1 to 250 rates; at most one without windows, which takes the remaining hours.</param>
 public sealed record EnergyPart(string Name, EnergySide Side, IReadOnlyList<EnergyRate> Rates) : TariffPart(Name)
 {
@@ -29,5 +29,5 @@ public sealed record EnergyPart(string Name, EnergySide Side, IReadOnlyList<Ener
     }
 
     internal override TariffPart Scaled(decimal importFactor, decimal exportFactor, decimal supplyFactor) =>
-        this with { Rates = [.. Rates.Select(r => r.Scaled(Side == EnergySide.Import ? importFactor : exportFactor))] };
+        this with { Rates = [.. Rates.Select(r => r.Scaled(Side.IsCharge() ? importFactor : exportFactor))] };
 }

@@ -51,13 +51,15 @@ internal sealed partial class EnergyPlanFile
             if (kind == TariffDays.None) _problems.Add(_json.At(at + "/days", $"day \"{day}\"", "MON to SUN or PUBLIC_HOLIDAYS"));
             days |= kind;
         }
-        if (days.HasFlag(TariffDays.Holidays)) _unpriced.Add(at + "/days");
+        // All seven days named, a holiday among them is such a day too, unless another rate claims the holidays.
+        if (days == TariffDays.None || days == (TariffDays.Weekdays | TariffDays.Weekends)) days |= TariffDays.EveryDay;
+        else if (days.HasFlag(TariffDays.Holidays) && days != TariffDays.EveryDay) _unpriced.Add(at + "/days");
         var start = Text(one, "startTime") ?? "00:00";
         var end = Text(one, "endTime") ?? "00:00";
         // Some sheets name the last minute rather than the end: 20:59 is then 21:00.
         if (end.EndsWith(":59", StringComparison.Ordinal) || end.EndsWith(":29", StringComparison.Ordinal)) end = MinuteAfter(end);
-        if (start == end) return new RateWindow(season, days == TariffDays.None ? TariffDays.EveryDay : days, [HourSpan.WholeDay]);
-        if (HourSpan.TryParse(start + "-" + end, out var hours)) return new RateWindow(season, days == TariffDays.None ? TariffDays.EveryDay : days, [hours]);
+        if (start == end) return new RateWindow(season, days, [HourSpan.WholeDay]);
+        if (HourSpan.TryParse(start + "-" + end, out var hours)) return new RateWindow(season, days, [hours]);
         _problems.Add(_json.At(at, $"hours \"{start}\" to \"{end}\"", "times such as 15:00 and 21:00"));
         return null;
     }

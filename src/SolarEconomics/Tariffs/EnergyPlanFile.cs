@@ -38,12 +38,13 @@ internal sealed partial class EnergyPlanFile
         json.ThrowIfAny(file._problems);
         file.Sweep(data, "/data");
         var history = TariffHistory.Of(file._tariff);
-        return history.WithUnpriced([.. file._unpriced.Select(Dotted).Order(StringComparer.Ordinal)]);
+        return history.From([.. file._unpriced.Select(Dotted).Order(StringComparer.Ordinal)], PlanPlace.ZoneOf(data));
     }
 
     private void ReadContract(JsonElement contract, string at)
     {
-        if (Text(contract, "timeZone") == "AEST") _tariff = _tariff.OnClock(MarketClock);
+        // The form takes Australian eastern standard time where it names no clock.
+        if (Text(contract, "timeZone") != "LOCAL" && !List(contract, "tariffPeriod", at).Any(p => Text(p.Item, "timeZone") == "LOCAL")) _tariff = _tariff.OnClock(MarketClock);
         var periods = List(contract, "tariffPeriod", at).ToList();
         if (periods.Count == 0)
         {

@@ -24,9 +24,8 @@ internal static class RuleWords
     {
         var when = rate.Windows.Count > 0 ? string.Join("; ", rate.Windows)
             : part.Rates.Count == 1 ? "at any hour" : "at all other hours";
-        var what = part.Side == EnergySide.Import ? "taken from" : "sent to";
         return string.Create(CultureInfo.InvariantCulture,
-            $"{quantity:#,0.###} kWh {what} the grid ({when}) at {perKwh} {tariff.Currency} a kWh{Tax(part, tariff)}.");
+            $"{quantity:#,0.###} kWh {part.Side.Words()} ({when}) at {perKwh} {tariff.Currency} a kWh{Tax(part, tariff)}.");
     }
 
     /// <summary>Name of a block on the bill, with its size as the sheet states it.</summary>

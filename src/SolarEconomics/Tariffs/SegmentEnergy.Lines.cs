@@ -8,6 +8,7 @@ internal sealed partial class SegmentEnergy
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {
         var kwh = run.Of(Part.Side);
+        if (kwh.IsEmpty) return;
         Span<double> sums = stackalloc double[Part.Rates.Count];
         sums.Clear();
         Sum(kwh, sums);
@@ -21,7 +22,7 @@ internal sealed partial class SegmentEnergy
     }
 
     private void AddLine(EnergyRate rate, string name, decimal quantity, decimal perKwh, List<BillLine> lines) =>
-        lines.Add(BillWriter.Line(_context, Part, name, quantity, "kWh", perKwh, Part.Side == EnergySide.Import ? 1 : -1,
+        lines.Add(BillWriter.Line(_context, Part, name, quantity, "kWh", perKwh, Part.Side.Sign(),
             RuleWords.Energy(Part, rate, quantity, perKwh, _context.Tariff)));
 
     private void AddBlocks(EnergyRate rate, RateBlocks blocks, double totalKwh, ReadOnlySpan<double> kwh, byte band, List<BillLine> lines)

@@ -37,7 +37,7 @@ internal sealed partial class SegmentEnergy : SegmentPart
             i++;
         }
         _pieces = [.. pieces];
-        var factor = Part.QuantityFactor * (1 + context.Tariff.TaxOn(part)) * (part.Side == EnergySide.Import ? 1 : -1);
+        var factor = Part.QuantityFactor * (1 + context.Tariff.TaxOn(part)) * part.Side.Sign();
         // The last slot belongs to cut intervals, whose pieces follow.
         IsPricedByTheHour = part.QuantityDigits is null && part.Rates.All(r => r.Blocks is null);
         _ratesWithTax = [.. part.Rates.Select(r => (double)(r.PerKwh * factor)), 0.0];
@@ -61,9 +61,10 @@ internal sealed partial class SegmentEnergy : SegmentPart
 
     internal override bool IsPricedByTheHour { get; }
 
-    internal override double CostWithTax(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh)
+    internal override double CostWithTax(BillRun run)
     {
-        var kwh = Part.Side == EnergySide.Import ? importKwh : exportKwh;
+        var kwh = run.Of(Part.Side);
+        if (kwh.IsEmpty) return 0;
         var own = kwh.Slice(First, _bands.Length);
         // One price for all hours needs no look-up.
         if (Part.Rates.Count == 1 && _pieces.Length == 0) return BandSums.Total(own) * _ratesWithTax[0];

@@ -9,7 +9,7 @@ internal abstract class SegmentPart
     internal virtual bool IsPricedByTheHour => false;
 
     /// <summary>What the part costs with tax, before rounding; below 0 where it pays.</summary>
-    internal virtual double CostWithTax(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh) =>
+    internal virtual double CostWithTax(BillRun run) =>
         throw new InvalidOperationException($"{GetType().Name} needs the whole bill.");
 
     /// <summary>Adds the part's price per kWh to each interval's; nothing where it prices no single kWh of that side.</summary>

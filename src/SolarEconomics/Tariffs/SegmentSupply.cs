@@ -28,7 +28,7 @@ internal sealed class SegmentSupply : SegmentPart
 
     internal override bool IsPricedByTheHour => true;
 
-    internal override double CostWithTax(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh) => _costWithTax;
+    internal override double CostWithTax(BillRun run) => _costWithTax;
 
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {

@@ -40,6 +40,16 @@ public sealed partial record Tariff
     public Tariff ImportOnTop(string name, decimal perKwh) =>
         With(new EnergyPart(name, EnergySide.Import, [EnergyRate.Flat(name, perKwh)]));
 
+    /// <summary>With a price for the controlled load's own circuit in some hours.</summary>
+    /// <param name="name">Name on the bill.</param>
+    /// <param name="perKwh">Price before tax, per kWh.</param>
+    /// <param name="hours">Such as <c>22:00-07:00</c>; none means all hours that no other rate claims.</param>
+    /// <param name="days">Kinds of day.</param>
+    /// <param name="season">Name of a season; none means all year.</param>
+    /// <exception cref="FormatException">The hours are not of that form.</exception>
+    public Tariff ControlledLoad(string name, decimal perKwh, string? hours = null, TariffDays days = TariffDays.EveryDay, string? season = null) =>
+        WithRate(EnergySide.ControlledLoad, Rate(name, perKwh, hours, days, season));
+
     /// <summary>With a price paid for export in some hours.</summary>
     /// <param name="name">Name on the bill.</param>
     /// <param name="perKwh">Paid per kWh.</param>
@@ -76,12 +86,20 @@ public sealed partial record Tariff
 
     private Tariff WithRate(EnergySide side, EnergyRate rate)
     {
-        var name = side == EnergySide.Import ? "import" : "export";
+        var name = PartNameOf(side);
         var index = Parts.ToList().FindIndex(p => p is EnergyPart e && e.Side == side && string.Equals(e.Name, name, StringComparison.Ordinal));
         if (index < 0) return With(new EnergyPart(name, side, [rate]));
         var part = (EnergyPart)Parts[index];
         return this with { Parts = [.. Parts.Take(index), part with { Rates = [.. part.Rates, rate] }, .. Parts.Skip(index + 1)] };
     }
+
+    internal static string PartNameOf(EnergySide side) => side switch
+    {
+        EnergySide.Import => "import",
+        EnergySide.Export => "export",
+        EnergySide.ControlledLoad => "controlled load",
+        _ => "curtailed",
+    };
 
     private static EnergyRate Rate(string name, decimal perKwh, string? hours, TariffDays days, string? season)
     {

@@ -71,8 +71,11 @@ public sealed partial record Tariff
     public decimal TaxOn(TariffPart part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return part.TaxFraction ?? (part is EnergyPart { Side: EnergySide.Export } ? 0m : Tax);
+        return part.TaxFraction ?? (part is EnergyPart { Side: EnergySide.Export or EnergySide.Curtailed } ? 0m : Tax);
     }
+
+    /// <summary>Whether it prices the controlled load's circuit apart; where not, that energy counts as import.</summary>
+    public bool PricesControlledLoad => EnergyParts(EnergySide.ControlledLoad).Any();
 
     /// <summary>The parts that price one side's energy.</summary>
     /// <param name="side">Import or export.</param>

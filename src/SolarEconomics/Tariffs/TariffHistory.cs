@@ -20,6 +20,13 @@ public sealed partial class TariffHistory
     /// <summary>What the file says that cannot be priced here, by its path; empty where everything is priced.</summary>
     public IReadOnlyList<string> Unpriced { get; private init; } = [];
 
+    /// <summary>The clock of the place that the file names, where it fixes no clock of its rates: a plan for "local" time and the postcodes of one state.
+    /// <see langword="null"/> where it names none.</summary>
+    public DateTimeZone? PlaceZone { get; private init; }
+
+    /// <summary>The clock of the home as far as the file tells it: of the place, else of the rates, which may follow another.</summary>
+    internal DateTimeZone? HomeZone => PlaceZone ?? Latest.Zone;
+
     /// <summary>A history from versions.</summary>
     /// <param name="versions">At least one version, in any order, no two from the same day.</param>
     /// <exception cref="TariffException">No version, two from one day, mixed currencies, an hour without or with two rates, an unknown season.</exception>
@@ -47,7 +54,7 @@ public sealed partial class TariffHistory
         throw Throw.NoTariffYet(day, Versions[0]);
     }
 
-    internal TariffHistory WithUnpriced(IReadOnlyList<string> paths) => new(Versions) { Unpriced = paths };
+    internal TariffHistory From(IReadOnlyList<string> unpriced, DateTimeZone? place) => new(Versions) { Unpriced = unpriced, PlaceZone = place };
 
     /// <summary>The days on which each version is in force, cut to a span, in order.</summary>
     /// <param name="days">The span wanted, not before the first version.</param>

@@ -78,7 +78,7 @@ internal sealed class Nem12Stream(string nmi, string suffix, string unit, int mi
         }
         return new Channel(name, FlowOf(suffix, Unit), starts, ends, kwh, quality)
         {
-            Unit = Unit?.Name ?? unit, Meter = nmi, Point = MeasurementPoint.Meter, File = file, ExtraReadings = extra,
+            Unit = Unit?.Name ?? unit, Meter = nmi, Clock = Nem12Reader.MarketTime, Point = MeasurementPoint.Meter, File = file, ExtraReadings = extra,
         };
     }
 
