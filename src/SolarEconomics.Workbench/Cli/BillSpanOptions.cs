@@ -17,7 +17,7 @@ internal sealed record BillSpanOptions(string Readings, string? From, string? To
 
     private static readonly Option<string?> ZoneOption = new("--zone")
     {
-        Description = "The home's clock, such as Europe/Dublin. Left out: the tariff's, else that of the place it names, else the readings' own.", HelpName = "ZONE",
+        Description = "The home's clock, such as Europe/Dublin. Left out: that of the place the tariff names, else its clock, else the readings' own.", HelpName = "ZONE",
     };
 
     private static readonly Option<string?> MeterOption = new("--meter") { Description = "The meter to bill, where the readings hold several.", HelpName = "ID" };
