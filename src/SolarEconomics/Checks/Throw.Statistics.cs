@@ -25,4 +25,13 @@ internal static partial class Throw
     internal static ArgumentException NotATriangle(double low, double mode, double high) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found lowest {low}, likeliest {mode}, highest {high}, expected them in this order, lowest below highest."));
+
+    internal static ArgumentException EndsNotInOrder(double low, double high) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found lowest {low} and highest {high}, expected two finite numbers, the lowest first."));
+
+    internal static ArgumentException NotACase(double value, double share) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found the value {value} with a share of {share}, expected a finite value and a share above 0; 25 % of cases is written 0.25."));
+
+    internal static ArgumentException SharesNotWhole(double sum) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found shares that sum to {sum}, expected 1: every case is one of the values."));
 }

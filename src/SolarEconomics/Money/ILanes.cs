@@ -30,6 +30,8 @@ internal interface ILanes<TSelf>
 
     static abstract TSelf Abs(TSelf a);
 
+    static abstract TSelf SquareRoot(TSelf a);
+
     static abstract TSelf Max(TSelf a, TSelf b);
 
     static abstract TSelf CopySign(TSelf size, TSelf sign);

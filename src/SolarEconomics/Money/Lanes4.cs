@@ -58,5 +58,10 @@ internal readonly struct Lanes4(Vector256<double> value) : ILanes<Lanes4>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool All(Lanes4 mask) => Vector256.EqualsAll(mask._value.AsUInt64(), Vector256<ulong>.AllBitsSet);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes4 SquareRoot(Lanes4 a) => new(Vector256.Sqrt(a._value));
+
+    internal Vector256<double> Vector => _value;
+
     public void CopyTo(Span<double> values) => _value.CopyTo(values);
 }

@@ -58,5 +58,10 @@ internal readonly struct Lanes8(Vector512<double> value) : ILanes<Lanes8>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool All(Lanes8 mask) => Vector512.EqualsAll(mask._value.AsUInt64(), Vector512<ulong>.AllBitsSet);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes8 SquareRoot(Lanes8 a) => new(Vector512.Sqrt(a._value));
+
+    internal Vector512<double> Vector => _value;
+
     public void CopyTo(Span<double> values) => _value.CopyTo(values);
 }

@@ -3,7 +3,7 @@ namespace SolarEconomics;
 /// <summary>A bell curve around a mean.</summary>
 /// <param name="Mean">The mean.</param>
 /// <param name="Sd">Standard deviation, above 0, in the unit of the mean.</param>
-public sealed record NormalDistribution(double Mean, double Sd)
+public sealed record NormalDistribution(double Mean, double Sd) : IDistribution
 {
     /// <summary>Standard deviation, above 0, in the unit of the mean.</summary>
     public double Sd { get; } = Sd > 0 && double.IsFinite(Sd) ? Sd : throw new ArgumentOutOfRangeException(nameof(Sd), Sd, "Expected a standard deviation above 0.");
@@ -30,6 +30,10 @@ public sealed record NormalDistribution(double Mean, double Sd)
     /// <exception cref="ArgumentOutOfRangeException">The share is outside its range.</exception>
     public double Quantile(double share) =>
         Mean + (Sd * MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, Require.Within(share, 1e-300, 1 - 1e-16, "share of cases below; 90 % is written 0.9")));
+
+    /// <summary>The value a number of standard deviations from the mean. Equation: μ + σ z.</summary>
+    /// <param name="score">Standard deviations from the mean.</param>
+    public double AtScore(double score) => Mean + (Sd * score);
 
     /// <summary>Value that is exceeded in a share of cases: for yearly energy, 0.9 gives what nine years of ten bring at least.</summary>
     /// <param name="share">Share of cases above. Range: above 0 to below 1.</param>

@@ -1,7 +1,7 @@
 namespace SolarEconomics;
 
 /// <summary>A distribution by three figures that people can name: the lowest, the likeliest, the highest.</summary>
-public sealed record TriangularDistribution
+public sealed record TriangularDistribution : IDistribution
 {
     /// <summary>A distribution by its three figures.</summary>
     /// <param name="low">Lowest value.</param>

@@ -14,6 +14,9 @@ internal sealed record Comparison(string Work, string Per, long Items, Contender
     /// <summary>Runs at least; whole processes take seven.</summary>
     internal int Runs { get; init; } = 5;
 
+    /// <summary>How far checksums may lie apart by chance where contenders draw from generators of their own; 0 where all do the same sums.</summary>
+    internal double ByChance { get; init; }
+
     /// <summary>Bytes read in one run, where the work reads a file.</summary>
     internal long Bytes { get; init; }
 

@@ -29,7 +29,7 @@ internal static class Referee
             {
                 BaselineNs = Median(times[peer]) * 1e9 / comparison.Items,
                 BaselineChecksum = checksums[peer],
-                ChecksumsEqual = Same(checksums[comparison.Ours], checksums[peer]),
+                ChecksumsEqual = Same(checksums[comparison.Ours], checksums[peer], comparison.ByChance),
             };
         }
     }
@@ -50,7 +50,7 @@ internal static class Referee
         return checksum;
     }
 
-    private static bool Same(IReadOnlyList<double> ours, IReadOnlyList<double> theirs) =>
+    private static bool Same(IReadOnlyList<double> ours, IReadOnlyList<double> theirs, double byChance) =>
         ours.Count == theirs.Count && ours.Count > 0
-        && ours.Zip(theirs).All(p => Math.Abs(p.First - p.Second) <= ChecksumTolerance * Math.Max(1, Math.Max(Math.Abs(p.First), Math.Abs(p.Second))));
+        && ours.Zip(theirs).All(p => Math.Abs(p.First - p.Second) <= byChance + ChecksumTolerance * Math.Max(1, Math.Max(Math.Abs(p.First), Math.Abs(p.Second))));
 }

@@ -14,6 +14,9 @@ internal static class AllWork
         yield return ("stamp", () => StampToInstant.Of(MadeTable.Of(short_)));
         yield return ("nem12", () => Nem12.Of(quick ? 60 : 1096));
         yield return ("bills", () => TimeOfUseBills.Of(quick ? 3 : 24));
+        yield return ("monte-carlo", () => MonteCarlo.WithWeather(quick ? 100_000 : 1_000_000));
+        yield return ("monte-carlo", () => MonteCarlo.WithWeather(10_000));
+        yield return ("monte-carlo", () => MonteCarlo.CommonOnly(quick ? 100_000 : 1_000_000));
         yield return ("irr", () => RatesOfReturn.OneAtATime(quick ? 200 : 1000));
         yield return ("irr-batch", () => RatesOfReturn.AllAtOnce(20_000));
         yield return ("sun", () => SunToAc.Of(quick ? 20_000 : 105_120));

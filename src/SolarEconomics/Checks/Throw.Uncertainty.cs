@@ -1,0 +1,33 @@
+using System.Globalization;
+
+namespace SolarEconomics;
+
+/// <summary>Messages of what is not known for sure: distributions, draws, ranges.</summary>
+internal static partial class Throw
+{
+    internal static UnknownNameException UnknownInput(string name, IEnumerable<string> names) =>
+        new($"Found input \"{name}\", expected one that has a distribution: {Nearest.List(name, names, 5)}.");
+
+    internal static ArgumentException PairOfOne(string name) =>
+        new($"Found \"{name}\" paired with itself, expected two different inputs.");
+
+    internal static ArgumentException PairTwice(string first, string second) =>
+        new($"Found \"{first}\" and \"{second}\" paired twice, expected each pair once.");
+
+    internal static ArgumentException InputTwice(string name) =>
+        new($"Found \"{name}\" twice, expected each input once.");
+
+    internal static ArgumentException CorrelationsContradict(string name) =>
+        new($"Found correlations that cannot hold together, the contradiction shows at \"{name}\", expected that what moves with a thing moves with what that moves with. " +
+            "Bring the correlations of that input nearer to 0.");
+
+    internal static ArgumentException NothingDrawn() =>
+        new("Found no input with a distribution and no weather spread, expected at least one of them: without them every draw is alike.");
+
+    internal static ArgumentException NotPaired(ulong seed, int draws, ulong otherSeed, int otherDraws) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found {draws} draws from seed {seed} beside {otherDraws} from seed {otherSeed}, expected one seed and one number of draws: only then does each draw meet its twin. Draw both with the same options and without a stop rule."));
+
+    internal static ArgumentException ReachesTooFar(string input, double value, string expected) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"{input}: found a distribution whose middle is {value}, expected {expected}."));
+}

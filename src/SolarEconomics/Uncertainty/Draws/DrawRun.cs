@@ -1,0 +1,53 @@
+namespace SolarEconomics;
+
+/// <summary>Takes draws in chunks on several threads. What a draw gives depends on its number alone, so threads and chunks change nothing.</summary>
+internal static class DrawRun
+{
+    /// <summary>Draws of one piece of work: small enough that stopping is felt at once.</summary>
+    private const int Chunk = 1024;
+    private const int FirstLook = 4096;
+
+    /// <summary>Fills draws until all are taken or the mean of the watched values is precise enough.</summary>
+    /// <param name="options">How many, from which seed.</param>
+    /// <param name="fill">Takes the draws from a first one on, a number of them.</param>
+    /// <param name="watched">The values whose standard error the stop rule looks at.</param>
+    /// <param name="progress">Told the share of draws taken; may be <see langword="null"/>.</param>
+    /// <param name="cancel">Stops between chunks.</param>
+    /// <returns>Draws taken.</returns>
+    internal static int Take(DrawOptions options, Action<int, int> fill, double[] watched, IProgress<double>? progress, CancellationToken cancel)
+    {
+        var taken = 0;
+        while (taken < options.MostDraws)
+        {
+            var until = options.StopAtStandardError is null ? options.MostDraws : Math.Min(options.MostDraws, Math.Max(FirstLook, 2 * taken));
+            Take(taken, until, options, fill, progress, cancel);
+            taken = until;
+            if (options.StopAtStandardError is { } enough && new DrawnValues(watched, taken).StandardError <= enough) break;
+        }
+        return taken;
+    }
+
+    private static void Take(int from, int until, DrawOptions options, Action<int, int> fill, IProgress<double>? progress, CancellationToken cancel)
+    {
+        var chunks = (until - from + Chunk - 1) / Chunk;
+        var done = from;
+        void Do(int chunk)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var first = from + (chunk * Chunk);
+            var count = Math.Min(Chunk, until - first);
+            fill(first, count);
+            var now = Interlocked.Add(ref done, count);
+            progress?.Report((double)now / options.MostDraws);
+        }
+        var threads = options.Threads ?? Environment.ProcessorCount;
+        if (threads == 1)
+        {
+            for (var chunk = 0; chunk < chunks; chunk++) Do(chunk);
+        }
+        else
+        {
+            Parallel.For(0, chunks, new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancel }, Do);
+        }
+    }
+}
