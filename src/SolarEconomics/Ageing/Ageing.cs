@@ -50,6 +50,11 @@ public sealed record Ageing
     /// <remarks>Inside the first year the loss falls evenly; warranties state its end only.</remarks>
     public Ageing WithFirstYear(double firstYearLoss) => new(IsCompound, LossPerYear, Loss(firstYearLoss));
 
+    /// <summary>The same rule with another loss per year.</summary>
+    /// <param name="lossPerYear">Share lost per year, a fraction. Range: 0 to 0.2; 0.6 % is written 0.006.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Ageing WithLossPerYear(double lossPerYear) => new(IsCompound, Loss(lossPerYear), FirstYearLoss);
+
     /// <summary>Share of the initial power left at an age.</summary>
     /// <param name="ageYears">Age in years. Range: 0 to 200.</param>
     /// <returns>A fraction from 0 to 1; 1 at age 0.</returns>

@@ -21,11 +21,17 @@ public sealed record Assumptions
     /// <summary>How the modules age. Default: the published median of 0.5 % a year, compound.</summary>
     public Ageing Ageing { get; init; } = Ageing.PublishedMedian;
 
+    /// <summary>Future generation relative to what the records say: 0.95 where they hold sunny years. Range: 0 to 2. Default: 1.</summary>
+    public double YieldFactor { get; init; } = 1;
+
     /// <summary>Running costs per year at today's prices. Unit: the site's currency. Default: <see langword="null"/>, the yearly mean of the ledger so far.</summary>
     public decimal? RunningCostsPerYear { get; init; }
 
     /// <summary>Parts that will have to be replaced within the horizon. Default: none.</summary>
     public IReadOnlyList<Replacement> Replacements { get; init; } = [];
+
+    /// <summary>Parts that fail by odds: an outlook counts what is to be expected, draws let each fail at an age of its own. Default: none.</summary>
+    public IReadOnlyList<WearingPart> WearingParts { get; init; } = [];
 
     /// <summary>What the plant sells for at the horizon, removal paid; negative where removal costs more. Unit: the site's currency. Default: 0.</summary>
     public decimal ResidualValue { get; init; }
@@ -39,8 +45,10 @@ public sealed record Assumptions
         Rate(FeedInGrowth, nameof(FeedInGrowth));
         Rate(CostGrowth, nameof(CostGrowth));
         Rate(DiscountRate, nameof(DiscountRate));
+        Require.Within(YieldFactor, 0, 2, "future generation relative to the records; as recorded is 1");
         foreach (var replacement in Replacements)
             Require.Within(replacement.YearsAfterFirstPurchase, 0, 60, $"years after the first purchase, for {replacement.Part}");
+        foreach (var part in WearingParts) Require.Within((double)part.Cost, 0, 1e9, $"money for {part.Part}");
         return this;
     }
 

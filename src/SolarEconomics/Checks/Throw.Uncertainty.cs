@@ -30,4 +30,13 @@ internal static partial class Throw
 
     internal static ArgumentException ReachesTooFar(string input, double value, string expected) =>
         new(string.Create(CultureInfo.InvariantCulture, $"{input}: found a distribution whose middle is {value}, expected {expected}."));
+
+    internal static UnknownNameException UnknownPart(string part, IEnumerable<string> parts) =>
+        new($"Found part \"{part}\", expected one of the assumed replacements: {Nearest.List(part, parts, 5)}. Add it to the assumptions first.");
+
+    internal static ArgumentException NoRange() =>
+        new("Found no range, expected one or more inputs with the two ends they are moved between, such as OutlookInput.PriceGrowth.Between(0, 0.05).");
+
+    internal static ArgumentException RangeTooFar(OutlookInput input, double low, double high) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"{input.Name}: found a range from {low} to {high}, expected one within {input.Lowest} to {input.Highest}."));
 }

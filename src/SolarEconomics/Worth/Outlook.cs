@@ -13,11 +13,11 @@ public sealed partial class Outlook : IFinding
     private readonly CashPath _path;
     private readonly CashPath _discounted;
 
-    private Outlook(WorthToDate worth, Assumptions assumptions)
+    private Outlook(OutlookRecord record, Assumptions assumptions)
     {
-        WorthToDate = worth;
+        WorthToDate = record.Worth;
         Assumptions = assumptions;
-        _flows = new OutlookFlows(worth, assumptions);
+        _flows = new OutlookFlows(record, assumptions);
         _events = _flows.Events(ageing: true, replacement: true, pricePath: true);
         _path = Path(_events, 0);
         _discounted = Path(_events, assumptions.DiscountRate);
@@ -62,11 +62,25 @@ public sealed partial class Outlook : IFinding
 
     private Currency Currency => WorthToDate.Site.Currency;
 
-    internal static Outlook Compute(WorthToDate worth, Assumptions assumptions)
+    internal OutlookRecord Record => _flows.Record;
+
+    /// <summary>Running costs of a year at today's prices, stated or the mean of the ledger.</summary>
+    internal double RunningPerYear => _flows.RunningPerYear;
+
+    /// <summary>The same records looked ahead from with other assumptions; energy is not priced again.</summary>
+    /// <param name="assumptions">What is assumed instead.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An assumption is outside its range.</exception>
+    public Outlook With(Assumptions assumptions)
     {
-        var first = worth.Ledger!.FirstPurchase.Date;
-        if (first.PlusYears(assumptions.Years) <= worth.Period.End) throw Throw.HorizonInThePast(first, assumptions.Years, worth.Period.End);
-        return new Outlook(worth, assumptions);
+        ArgumentNullException.ThrowIfNull(assumptions);
+        return Compute(Record, assumptions.Checked());
+    }
+
+    internal static Outlook Compute(OutlookRecord record, Assumptions assumptions)
+    {
+        var first = record.FirstPurchase;
+        if (first.PlusYears(assumptions.Years) <= record.RecordEnd) throw Throw.HorizonInThePast(first, assumptions.Years, record.RecordEnd);
+        return new Outlook(record, assumptions);
     }
 
     /// <inheritdoc/>

@@ -5,34 +5,25 @@ namespace SolarEconomics;
 /// <summary>Makes an outlook's cash: the past from records, the future month by month from what the records say of each calendar month.</summary>
 internal sealed class OutlookFlows
 {
-    private readonly WorthToDate _worth;
+    private readonly OutlookRecord _record;
     private readonly Assumptions _assumptions;
-    private readonly OutlookBase _atPricesThen;
-    private readonly OutlookBase _atLatestPrices;
-    private readonly double _runningPerYear;
 
-    internal OutlookFlows(WorthToDate worth, Assumptions assumptions)
+    internal OutlookFlows(OutlookRecord record, Assumptions assumptions)
     {
-        _worth = worth;
+        _record = record;
         _assumptions = assumptions;
-        FirstPurchase = worth.Ledger!.FirstPurchase.Date;
-        Horizon = FirstPurchase.PlusYears(assumptions.Years);
-        var then = worth.Tariffs.On(worth.Flows.Grid, worth.Site.Zone);
-        var latest = worth.Tariffs.OnlyLatest().On(worth.Flows.Grid, worth.Site.Zone);
-        var firstMonth = worth.Period.Start.Month;
-        _atPricesThen = OutlookBase.Of(worth.Flows, WorthToDate.PricesOf(then, worth.Records, worth.Site), firstMonth);
-        _atLatestPrices = OutlookBase.Of(worth.Flows, WorthToDate.PricesOf(latest, worth.Records, worth.Site), firstMonth);
-        var ledgerYears = Math.Max(1, Period.DaysBetween(FirstPurchase, worth.Period.End) / 365.25);
-        _runningPerYear = (double?)assumptions.RunningCostsPerYear
-            ?? (double)-worth.Ledger.Before(worth.Period.End).Of(LedgerClass.Running).Sum(e => e.CashFlow.Amount) / ledgerYears;
+        Horizon = record.FirstPurchase.PlusYears(assumptions.Years);
+        RunningPerYear = (double?)assumptions.RunningCostsPerYear ?? record.MeanRunningPerYear;
     }
 
-    internal LocalDate FirstPurchase { get; }
+    internal OutlookRecord Record => _record;
+
+    internal LocalDate FirstPurchase => _record.FirstPurchase;
 
     internal LocalDate Horizon { get; }
 
     /// <summary>Running costs of a year at today's prices.</summary>
-    internal double RunningPerYear => _runningPerYear;
+    internal double RunningPerYear { get; }
 
     /// <summary>All cash from the first purchase to the horizon with a subset of the outlook's corrections on.</summary>
     /// <param name="ageing">Modules age.</param>
@@ -40,44 +31,27 @@ internal sealed class OutlookFlows
     /// <param name="pricePath">Prices are the latest and grow; otherwise they stay as they were on average in the records.</param>
     internal List<CashEvent> Events(bool ageing, bool replacement, bool pricePath)
     {
-        var events = new List<CashEvent>(Recorded());
-        foreach (var month in FutureMonths())
+        var events = new List<CashEvent>(_record.Recorded);
+        foreach (var month in _record.MonthsUntil(Horizon))
         {
-            var prices = pricePath ? _atLatestPrices : _atPricesThen;
+            var prices = pricePath ? _record.AtLatestPrices : _record.AtPricesThen;
             var (avoided, feedIn, standby) = prices.Month(month.Start.Month, month.Hours);
-            var aged = ageing ? AgeingSinceRecords(month.Middle) : 1;
+            var yield = (ageing ? AgeingSinceRecords(month.Middle) : 1) * _assumptions.YieldFactor;
             var import = pricePath ? Growth(_assumptions.PriceGrowth, month.Middle) : 1;
             var export = pricePath ? Growth(_assumptions.FeedInGrowth, month.Middle) : 1;
             var cost = pricePath ? Growth(_assumptions.CostGrowth, month.Middle) : 1;
-            events.Add(new CashEvent(month.Start, month.End, ((avoided * aged) - standby) * import, MoneyPurpose.Savings, false));
-            events.Add(new CashEvent(month.Start, month.End, feedIn * aged * export, MoneyPurpose.FeedIn, false));
-            events.Add(new CashEvent(month.Start, month.End, -_runningPerYear * cost * month.Hours / 8766, MoneyPurpose.Running, false));
+            events.Add(new CashEvent(month.Start, month.End, ((avoided * yield) - standby) * import, MoneyPurpose.Savings, false));
+            events.Add(new CashEvent(month.Start, month.End, feedIn * yield * export, MoneyPurpose.FeedIn, false));
+            events.Add(new CashEvent(month.Start, month.End, -RunningPerYear * cost * month.Hours / 8766, MoneyPurpose.Running, false));
         }
-        if (replacement) events.AddRange(Replacements(pricePath));
+        if (replacement)
+        {
+            events.AddRange(Replacements(pricePath));
+            events.AddRange(ExpectedFailures(pricePath));
+        }
         if (_assumptions.ResidualValue != 0)
             events.Add(new CashEvent(Horizon, Horizon, (double)_assumptions.ResidualValue, MoneyPurpose.Income, false));
         return events;
-    }
-
-    private IEnumerable<CashEvent> Recorded()
-    {
-        foreach (var entry in _worth.Ledger!.Entries.Where(e => e.Class is not (LedgerClass.NoMoney or LedgerClass.Finance)))
-        {
-            var purpose = entry.Class switch
-            {
-                LedgerClass.Investment => MoneyPurpose.Investment,
-                LedgerClass.Running => MoneyPurpose.Running,
-                _ => MoneyPurpose.Income,
-            };
-            yield return new CashEvent(entry.Date, entry.Date, (double)entry.CashFlow.Amount, purpose, entry.Date < _worth.Period.End);
-        }
-        foreach (var (month, feedIn) in _worth.MonthlyFeedIn())
-        {
-            var start = LocalDate.Max(month.Month.OnDayOfMonth(1), _worth.Period.Start);
-            var end = LocalDate.Min(month.Month.OnDayOfMonth(1).PlusMonths(1), _worth.Period.End);
-            yield return new CashEvent(start, end, (double)month.Value.Amount - feedIn, MoneyPurpose.Savings, true);
-            yield return new CashEvent(start, end, feedIn, MoneyPurpose.FeedIn, true);
-        }
     }
 
     private IEnumerable<CashEvent> Replacements(bool pricePath)
@@ -85,41 +59,33 @@ internal sealed class OutlookFlows
         foreach (var part in _assumptions.Replacements)
         {
             var date = FirstPurchase.PlusDays((int)Math.Round(part.YearsAfterFirstPurchase * 365.25));
-            if (date >= Horizon || date < _worth.Period.End) continue;
+            if (date >= Horizon || date < _record.RecordEnd) continue;
             var growth = pricePath ? Growth(_assumptions.CostGrowth, date) : 1;
             yield return new CashEvent(date, date, -(double)part.Cost * growth, MoneyPurpose.Replacement, false);
         }
     }
 
-    private IEnumerable<(LocalDate Start, LocalDate End, LocalDate Middle, double Hours)> FutureMonths()
+    /// <summary>What parts that fail by odds are expected to cost, month by month.</summary>
+    private IEnumerable<CashEvent> ExpectedFailures(bool pricePath)
     {
-        for (var start = _worth.Period.End; start < Horizon;)
+        foreach (var part in _assumptions.WearingParts)
         {
-            var end = LocalDate.Min(new LocalDate(start.Year, start.Month, 1).PlusMonths(1), Horizon);
-            var days = Period.DaysBetween(start, end);
-            yield return (start, end, start.PlusDays(days / 2), days * 24.0);
-            start = end;
+            var months = _record.MonthsUntil(Horizon).ToList();
+            var age = Math.Max(0, Period.DaysBetween(part.InService, _record.RecordEnd) / 365.25);
+            var expected = part.ExpectedFailures(age, 1 / 12.0, months.Count);
+            foreach (var (month, failures) in months.Zip(expected))
+            {
+                var growth = pricePath ? Growth(_assumptions.CostGrowth, month.Middle) : 1;
+                yield return new CashEvent(month.Start, month.End, -(double)part.Cost * failures * growth, MoneyPurpose.Replacement, false);
+            }
         }
     }
 
     /// <summary>Growth since the last record, when the latest prices were in force.</summary>
     private double Growth(double rate, LocalDate day) =>
-        Math.Pow(1 + rate, Period.DaysBetween(_worth.Period.End, day) / 365.25);
+        Math.Pow(1 + rate, Period.DaysBetween(_record.RecordEnd, day) / 365.25);
 
     /// <summary>What is left of the records' mean yield: the records already hold the ageing up to their middle.</summary>
-    private double AgeingSinceRecords(LocalDate day)
-    {
-        var middle = _worth.Period.Start.PlusDays(_worth.Period.Days / 2);
-        return _assumptions.Ageing.FactorAt(AgeAt(day)) / _assumptions.Ageing.FactorAt(AgeAt(middle));
-    }
-
-    /// <summary>Age of the modules by rated power; from the first purchase where the plant does not say.</summary>
-    private double AgeAt(LocalDate day)
-    {
-        var devices = _worth.Site.Plant.Devices.Where(d => d.RatedKwp > 0 && d.InService is not null && d.OutOfService is null).ToList();
-        var since = devices.Count == 0
-            ? Period.DaysBetween(FirstPurchase, day)
-            : devices.Sum(d => d.RatedKwp * Period.DaysBetween(d.InService!.Value, day)) / devices.Sum(d => d.RatedKwp);
-        return Math.Max(0, since / 365.25);
-    }
+    private double AgeingSinceRecords(LocalDate day) =>
+        _assumptions.Ageing.FactorAt(_record.AgeAt(day)) / _assumptions.Ageing.FactorAt(_record.AgeAt(_record.RecordMiddle));
 }

@@ -69,6 +69,9 @@ internal static class OutlookWords
         yield return a.Replacements.Count == 0
             ? "No replacement is assumed."
             : "Replacements: " + string.Join("; ", a.Replacements.Select(r => $"{r.Part} after {Wording.Years(r.YearsAfterFirstPurchase, culture)}, {Wording.Whole(Money.Nominal(r.Cost, currency), culture)}")) + ".";
+        foreach (var part in a.WearingParts)
+            yield return $"{part.Part}: replaced as it fails, mean life {Wording.Years(part.Life.Mean, culture)}, {Wording.Whole(Money.Nominal(part.Cost, currency), culture)} each; the expected cost is spread over the years.";
+        if (a.YieldFactor != 1) yield return $"Future generation {Wording.Percent(a.YieldFactor, culture)} of what the records say.";
         yield return "The future repeats what the records say of each calendar month; generation lost to age is taken from use and export in proportion.";
         if (outlook.WorthToDate.RecordYears < 1) yield return "Less than a year is on record: months without records take the mean of those there are.";
     }

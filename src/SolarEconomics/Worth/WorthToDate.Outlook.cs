@@ -10,6 +10,6 @@ public sealed partial class WorthToDate
     {
         if (Ledger is null) throw Throw.NoLedger(Site.Name);
         if (Value is null) throw Throw.NoValue(Site.Name);
-        return SolarEconomics.Outlook.Compute(this, (assumptions ?? new Assumptions()).Checked());
+        return SolarEconomics.Outlook.Compute(ForOutlooks, (assumptions ?? new Assumptions()).Checked());
     }
 }

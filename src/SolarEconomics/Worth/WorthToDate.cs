@@ -8,12 +8,14 @@ public sealed partial class WorthToDate : IFinding
 {
     // Each further record means computing the range again: only where it is asked for.
     private readonly Lazy<IReadOnlyList<Narrowing>> _narrowing;
+    private readonly Lazy<OutlookRecord> _forOutlooks;
 
     private WorthToDate(Site site, TariffHistory tariffs, Ledger? ledger, WorthOptions options, SiteRecords records, EnergySet flows, EvidencePrices prices)
     {
         (Site, Tariffs, Ledger, Options) = (site, tariffs, ledger, options);
         (Records, Flows, Prices) = (records, flows, prices);
         _narrowing = new Lazy<IReadOnlyList<Narrowing>>(() => NarrowingRecords.Of(records, prices, new EvidenceLadder(records, prices), site.Currency));
+        _forOutlooks = new Lazy<OutlookRecord>(() => new OutlookRecord(this));
     }
 
     /// <summary>The site.</summary>
@@ -72,6 +74,9 @@ public sealed partial class WorthToDate : IFinding
     internal Ledger? Ledger { get; }
 
     internal TariffHistory Tariffs { get; }
+
+    /// <summary>The records priced for looking ahead, once for every outlook.</summary>
+    internal OutlookRecord ForOutlooks => _forOutlooks.Value;
 
     internal SiteRecords Records { get; }
 

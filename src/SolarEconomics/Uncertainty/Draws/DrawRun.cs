@@ -1,3 +1,5 @@
+using System.Runtime.ExceptionServices;
+
 namespace SolarEconomics;
 
 /// <summary>Takes draws in chunks on several threads. What a draw gives depends on its number alone, so threads and chunks change nothing.</summary>
@@ -47,7 +49,15 @@ internal static class DrawRun
         }
         else
         {
-            Parallel.For(0, chunks, new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancel }, Do);
+            try
+            {
+                Parallel.For(0, chunks, new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancel }, Do);
+            }
+            catch (AggregateException error)
+            {
+                // What a draw throws is the caller's own message, the same as on one thread.
+                ExceptionDispatchInfo.Throw(error.InnerExceptions[0]);
+            }
         }
     }
 }

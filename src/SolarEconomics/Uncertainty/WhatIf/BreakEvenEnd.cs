@@ -1,0 +1,17 @@
+namespace SolarEconomics;
+
+/// <summary>How the search for a break-even ended.</summary>
+public enum BreakEvenEnd
+{
+    /// <summary>One value at which the amount is 0.</summary>
+    Found,
+
+    /// <summary>Several values: the amount crosses 0 more than once.</summary>
+    Several,
+
+    /// <summary>None: the amount is above 0 over the whole range.</summary>
+    AlwaysAbove,
+
+    /// <summary>None: the amount is below 0 over the whole range.</summary>
+    AlwaysBelow,
+}

@@ -1,0 +1,103 @@
+namespace SolarEconomics;
+
+public sealed partial class Outlook
+{
+    /// <summary>Each input moved over its declared range while all others stay: which moves the answer most.</summary>
+    /// <param name="ranges">Inputs with their ends; one or more, each once.</param>
+    /// <param name="measure">The amount looked at; <see langword="null"/> for the net present value.</param>
+    /// <param name="progress">Told the share of bars done.</param>
+    /// <param name="cancel">Stops between bars.</param>
+    /// <exception cref="ArgumentException">No range, or an input twice.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public Tornado Tornado(IReadOnlyList<DeclaredRange> ranges, OutlookMeasure? measure = null, IProgress<double>? progress = null, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(ranges);
+        if (ranges.Count == 0) throw Throw.NoRange();
+        foreach (var twice in ranges.GroupBy(r => r.Input.Name, StringComparer.Ordinal).Where(g => g.Count() > 1)) throw Throw.InputTwice(twice.Key);
+        measure ??= OutlookMeasure.Npv;
+        var bars = new List<TornadoBar>();
+        foreach (var range in ranges)
+        {
+            cancel.ThrowIfCancellationRequested();
+            bars.Add(new TornadoBar(range, Round(measure.Of(With(range.Input, range.Low))), Round(measure.Of(With(range.Input, range.High))), range.Input.ReadFrom(this)));
+            progress?.Report((double)bars.Count / ranges.Count);
+        }
+        return new Tornado(measure.Name, Round(measure.Of(this)), [.. bars.OrderByDescending(b => b.Swing.Amount)]);
+    }
+
+    /// <summary>An amount over two inputs at once.</summary>
+    /// <param name="down">Input that changes from row to row.</param>
+    /// <param name="across">Input that changes from column to column.</param>
+    /// <param name="steps">Rows, and columns. Range: 2 to 101.</param>
+    /// <param name="measure">The amount looked at; <see langword="null"/> for the net present value.</param>
+    /// <param name="cancel">Stops between cells.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public TwoWayGrid Grid(DeclaredRange down, DeclaredRange across, int steps = 7, OutlookMeasure? measure = null, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(down);
+        ArgumentNullException.ThrowIfNull(across);
+        Require.Within(steps, 2, 101, "rows and columns");
+        measure ??= OutlookMeasure.Npv;
+        var (rows, columns) = (down.Steps(steps), across.Steps(steps));
+        var amounts = new List<IReadOnlyList<Money>>();
+        foreach (var row in rows)
+        {
+            var line = new List<Money>();
+            foreach (var column in columns)
+            {
+                cancel.ThrowIfCancellationRequested();
+                line.Add(Round(measure.Of(With(across.Input.Put(down.Input.Put(Assumptions, row), column)))));
+            }
+            amounts.Add(line);
+        }
+        return new TwoWayGrid(measure.Name, down.Input, rows, across.Input, columns, amounts);
+    }
+
+    /// <summary>The value of an input at which an amount is just 0, all else as it stands; where there is none the result says why.</summary>
+    /// <param name="range">The input and the ends between which to search.</param>
+    /// <param name="measure">The amount looked at; <see langword="null"/> for the net present value.</param>
+    public BreakEven BreakEven(DeclaredRange range, OutlookMeasure? measure = null)
+    {
+        ArgumentNullException.ThrowIfNull(range);
+        measure ??= OutlookMeasure.Npv;
+        var (zeros, low, high) = ZeroSearch.Along(range, value => measure.Of(With(range.Input, value)));
+        var end = zeros.Count switch
+        {
+            1 => BreakEvenEnd.Found,
+            > 1 => BreakEvenEnd.Several,
+            _ => low > 0 ? BreakEvenEnd.AlwaysAbove : BreakEvenEnd.AlwaysBelow,
+        };
+        return new BreakEven(measure.Name, range, zeros, end, Round(low), Round(high), range.Input.ReadFrom(this));
+    }
+
+    /// <summary>All pairs of two inputs at which an amount is just 0.</summary>
+    /// <param name="across">The input that is stepped through.</param>
+    /// <param name="solved">The input that is solved for at each step.</param>
+    /// <param name="steps">Steps across. Range: 2 to 101.</param>
+    /// <param name="measure">The amount looked at; <see langword="null"/> for the net present value.</param>
+    /// <param name="cancel">Stops between steps.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public BreakEvenLine BreakEvenLine(DeclaredRange across, DeclaredRange solved, int steps = 11, OutlookMeasure? measure = null, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(across);
+        ArgumentNullException.ThrowIfNull(solved);
+        Require.Within(steps, 2, 101, "steps");
+        measure ??= OutlookMeasure.Npv;
+        var points = new List<(double, double)>();
+        foreach (var first in across.Steps(steps))
+        {
+            cancel.ThrowIfCancellationRequested();
+            var (zeros, _, _) = ZeroSearch.Along(solved, second => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second))));
+            points.AddRange(zeros.Select(zero => (first, zero)));
+        }
+        return new BreakEvenLine(measure.Name, across, solved, points, steps, Currency);
+    }
+
+    /// <summary>Net present value with every digit.</summary>
+    internal double ExactNpv => _discounted.AtEnd;
+
+    /// <summary>Cash position at the horizon with every digit.</summary>
+    internal double ExactPosition => _path.AtEnd;
+
+    private Outlook With(OutlookInput input, double value) => With(input.Put(Assumptions, value));
+}

@@ -1,0 +1,90 @@
+using NodaTime;
+
+namespace SolarEconomics;
+
+/// <summary>What the records say for any future, whatever is assumed: energy priced once by calendar month, the ledger, the age of the modules.</summary>
+/// <remarks>Made once for a value to date; every outlook, draw and what-if of it shares this. Immutable, safe between threads.</remarks>
+internal sealed class OutlookRecord
+{
+    private readonly List<Device> _aging;
+
+    internal OutlookRecord(WorthToDate worth)
+    {
+        Worth = worth;
+        FirstPurchase = worth.Ledger!.FirstPurchase.Date;
+        var then = worth.Tariffs.On(worth.Flows.Grid, worth.Site.Zone);
+        AtPricesThen = At(then);
+        AtLatestPrices = At(worth.Tariffs.OnlyLatest().On(worth.Flows.Grid, worth.Site.Zone));
+        var ledgerYears = Math.Max(1, Period.DaysBetween(FirstPurchase, worth.Period.End) / 365.25);
+        MeanRunningPerYear = (double)-worth.Ledger.Before(worth.Period.End).Of(LedgerClass.Running).Sum(e => e.CashFlow.Amount) / ledgerYears;
+        _aging = [.. worth.Site.Plant.Devices.Where(d => d.RatedKwp > 0 && d.InService is not null && d.OutOfService is null)];
+        Recorded = [.. RecordedEvents()];
+    }
+
+    internal WorthToDate Worth { get; }
+
+    internal LocalDate FirstPurchase { get; }
+
+    internal LocalDate RecordEnd => Worth.Period.End;
+
+    /// <summary>The middle of the records: they hold the ageing up to here.</summary>
+    internal LocalDate RecordMiddle => Worth.Period.Start.PlusDays(Worth.Period.Days / 2);
+
+    internal OutlookBase AtPricesThen { get; }
+
+    internal OutlookBase AtLatestPrices { get; }
+
+    /// <summary>Running costs of a year, the mean of the ledger so far.</summary>
+    internal double MeanRunningPerYear { get; }
+
+    /// <summary>Receipts, and what each recorded month was worth.</summary>
+    internal IReadOnlyList<CashEvent> Recorded { get; }
+
+    /// <summary>The recorded year's energy priced at another plan.</summary>
+    internal OutlookBase At(BillingPlan plan) =>
+        OutlookBase.Of(Worth.Flows, WorthToDate.PricesOf(plan, Worth.Records, Worth.Site), Worth.Period.Start.Month);
+
+    internal int DayOf(LocalDate date) => Period.DaysBetween(FirstPurchase, date);
+
+    /// <summary>Age of the modules by rated power, in years; from the first purchase where the plant does not say.</summary>
+    internal double AgeAt(LocalDate day)
+    {
+        var since = _aging.Count == 0
+            ? Period.DaysBetween(FirstPurchase, day)
+            : _aging.Sum(d => d.RatedKwp * Period.DaysBetween(d.InService!.Value, day)) / _aging.Sum(d => d.RatedKwp);
+        return Math.Max(0, since / 365.25);
+    }
+
+    /// <summary>The months from the records' end to a horizon.</summary>
+    internal IEnumerable<(LocalDate Start, LocalDate End, LocalDate Middle, double Hours)> MonthsUntil(LocalDate horizon)
+    {
+        for (var start = RecordEnd; start < horizon;)
+        {
+            var end = LocalDate.Min(new LocalDate(start.Year, start.Month, 1).PlusMonths(1), horizon);
+            var days = Period.DaysBetween(start, end);
+            yield return (start, end, start.PlusDays(days / 2), days * 24.0);
+            start = end;
+        }
+    }
+
+    private IEnumerable<CashEvent> RecordedEvents()
+    {
+        foreach (var entry in Worth.Ledger!.Entries.Where(e => e.Class is not (LedgerClass.NoMoney or LedgerClass.Finance)))
+        {
+            var purpose = entry.Class switch
+            {
+                LedgerClass.Investment => MoneyPurpose.Investment,
+                LedgerClass.Running => MoneyPurpose.Running,
+                _ => MoneyPurpose.Income,
+            };
+            yield return new CashEvent(entry.Date, entry.Date, (double)entry.CashFlow.Amount, purpose, entry.Date < RecordEnd);
+        }
+        foreach (var (month, feedIn) in Worth.MonthlyFeedIn())
+        {
+            var start = LocalDate.Max(month.Month.OnDayOfMonth(1), Worth.Period.Start);
+            var end = LocalDate.Min(month.Month.OnDayOfMonth(1).PlusMonths(1), RecordEnd);
+            yield return new CashEvent(start, end, (double)month.Value.Amount - feedIn, MoneyPurpose.Savings, true);
+            yield return new CashEvent(start, end, feedIn, MoneyPurpose.FeedIn, true);
+        }
+    }
+}

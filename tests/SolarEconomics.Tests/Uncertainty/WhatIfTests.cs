@@ -1,0 +1,105 @@
+using System.Globalization;
+using CsCheck;
+
+namespace SolarEconomics.Tests;
+
+// Oracles: by hand (a residual value counts one for one), the outlook itself, properties. No published tornado carries its whole model.
+public sealed class WhatIfTests
+{
+    private static readonly Outlook Outlook = YearSite.Worth().Outlook(YearSite.Plain with { DiscountRate = 0.04, RunningCostsPerYear = 10 });
+
+    [Fact]
+    public void Both_ends_of_each_bar_are_the_outlook_with_that_one_input_moved()
+    {
+        var tornado = Outlook.Tornado([OutlookInput.PriceGrowth.Between(0, 0.04), OutlookInput.RunningCostsPerYear.Between(5, 40)]);
+        var price = tornado.Bars.Single(b => b.Range.Input == OutlookInput.PriceGrowth);
+        Assert.Equal(Outlook.With(Outlook.Assumptions with { PriceGrowth = 0.04 }).Npv, price.AtHigh);
+        Assert.Equal(Outlook.Npv, price.AtLow);
+        Assert.Equal(Outlook.Npv, tornado.Base);
+        Assert.Equal(10, tornado.Bars.Single(b => b.Range.Input == OutlookInput.RunningCostsPerYear).Base);
+    }
+
+    [Fact]
+    public void The_longest_bar_comes_first_whatever_the_order_given()
+    {
+        DeclaredRange[] ranges = [OutlookInput.ResidualValue.Between(0, 10), OutlookInput.PriceGrowth.Between(-0.02, 0.06), OutlookInput.AgeingPerYear.Between(0, 0.01)];
+        var tornado = Outlook.Tornado(ranges);
+        Assert.Equal("import price growth", tornado.Bars[0].Range.Input.Name);
+        Assert.Equal(tornado.Bars.Select(b => b.Swing.Amount).OrderDescending(), tornado.Bars.Select(b => b.Swing.Amount));
+        Assert.Equal(tornado.Bars, Outlook.Tornado([.. ranges.Reverse()]).Bars);
+    }
+
+    [Fact]
+    public void A_residual_value_moves_the_undiscounted_position_one_for_one() =>
+        Assert.Equal(500m, Outlook.Tornado([OutlookInput.ResidualValue.Between(-200, 300)], OutlookMeasure.PositionAtHorizon).Bars[0].Swing.Amount);
+
+    [Fact]
+    public void A_tornado_says_what_moves_most_and_what_turns_the_sign()
+    {
+        var words = Outlook.Tornado([OutlookInput.PriceGrowth.Between(-0.1, 0.05), OutlookInput.AgeingPerYear.Between(0, 0.01)]).Say(CultureInfo.InvariantCulture);
+        Assert.Equal("import price growth", words.Figure);
+        Assert.Contains("moves the net present value most: from ", words.Words, StringComparison.Ordinal);
+        Assert.Single(words.Cautions);
+    }
+
+    [Fact]
+    public void A_grid_holds_the_outlook_at_each_pair()
+    {
+        var grid = Outlook.Grid(OutlookInput.PriceGrowth.Between(0, 0.04), OutlookInput.DiscountRate.Between(0, 0.08), steps: 3);
+        Assert.Equal(Outlook.With(Outlook.Assumptions with { PriceGrowth = 0.02, DiscountRate = 0.08 }).Npv, grid.Amounts[1][2]);
+        Assert.Equal(4, grid.Say(CultureInfo.InvariantCulture).Tables[0].Columns.Count);
+    }
+
+    [Fact]
+    public void At_the_break_even_the_value_is_just_0() => Gen.Double[0, 0.1].Sample(rate =>
+    {
+        var outlook = Outlook.With(Outlook.Assumptions with { DiscountRate = rate });
+        var even = outlook.BreakEven(OutlookInput.YieldFactor.Between(0.1, 2));
+        Assert.Equal(BreakEvenEnd.Found, even.End);
+        Assert.Equal(0, outlook.With(outlook.Assumptions with { YieldFactor = even.Values[0] }).ExactNpv, 1e-6);
+    }, iter: 20);
+
+    [Fact]
+    public void The_break_even_discount_rate_is_the_rate_of_return() =>
+        Assert.Equal(Outlook.Irr.Roots[0].PerYear, Outlook.BreakEven(OutlookInput.DiscountRate.Between(0, 0.5)).Values[0], 3);
+
+    [Fact]
+    public void Where_no_value_helps_it_says_why()
+    {
+        var hopeless = YearSite.Worth(cost: 90_000m).Outlook(YearSite.Plain);
+        var even = hopeless.BreakEven(OutlookInput.PriceGrowth.Between(-0.02, 0.05));
+        Assert.Equal(BreakEvenEnd.AlwaysBelow, even.End);
+        var finding = even.Say(CultureInfo.InvariantCulture);
+        Assert.Equal("none", finding.Figure);
+        Assert.StartsWith("for the import price growth from −2.0 % a year to 5.0 % a year: the net present value stays below 0, −€", finding.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_amount_that_crosses_0_twice_gives_both_values() // by hand: x² − 0.01 is 0 at ±0.1
+    {
+        var square = new OutlookMeasure("a square", o => (o.Assumptions.PriceGrowth * o.Assumptions.PriceGrowth) - 0.01);
+        var even = Outlook.BreakEven(OutlookInput.PriceGrowth.Between(-0.4, 0.41), square);
+        Assert.Equal(BreakEvenEnd.Several, even.End);
+        Assert.Equal(-0.1, even.Values[0], 9);
+        Assert.Equal(0.1, even.Values[1], 9);
+    }
+
+    [Fact]
+    public void Every_point_of_a_break_even_line_is_just_0()
+    {
+        var line = Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.YieldFactor.Between(0.1, 2), steps: 5);
+        Assert.Equal(5, line.Points.Count);
+        foreach (var (rate, yield) in line.Points)
+            Assert.Equal(0, Outlook.With(Outlook.Assumptions with { DiscountRate = rate, YieldFactor = yield }).ExactNpv, 1e-6);
+        Assert.StartsWith("of 5 steps of the discount rate have a future generation", line.Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_range_beyond_what_an_outlook_takes_is_refused()
+    {
+        Assert.StartsWith("Found a rate of 5, expected", Assert.Throws<ArgumentOutOfRangeException>(() => OutlookInput.PriceGrowth.Between(0, 5)).Message, StringComparison.Ordinal);
+        Assert.Equal("future generation: found a range from -1 to 1, expected one within 0 to 2.", Assert.Throws<ArgumentException>(() => OutlookInput.YieldFactor.Between(-1, 1)).Message);
+        Assert.StartsWith("Found \"discount rate\" twice", Assert.Throws<ArgumentException>(() =>
+            Outlook.Tornado([OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.DiscountRate.Between(0, 0.2)])).Message, StringComparison.Ordinal);
+    }
+}
