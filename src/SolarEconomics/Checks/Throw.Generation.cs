@@ -33,6 +33,7 @@ internal static partial class Throw
     internal static ArgumentException DaysOutOfOrder(LocalDate first, LocalDate second) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found {second:uuuu-MM-dd} after {first:uuuu-MM-dd}, expected the next day. A day without a reading stands in the list without a measured value."));
+
     internal static ArgumentException NotTwelveMonths(int energy, int air) =>
         new(string.Create(CultureInfo.InvariantCulture, $"Found {energy} means of energy and {air} of air, expected twelve of each, January first."));
 
@@ -46,4 +47,11 @@ internal static partial class Throw
     internal static ArgumentException NoKwp(string device, int days) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found no rated kWp of device \"{device}\" on any of {days} days, expected one above 0. Write ratedKwp of the device in the plant's description."));
+
+    internal static ArgumentException NoMonthTold(string origin) =>
+        new($"Found no month that {origin} can tell, expected at least one with 15 whole days.");
+
+    internal static ArgumentException MonthNotReached(int month, double found, double least, double most) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found {found:0.#} kWh in month {month} of the record, expected {least:0.#} to {most:0.#}, what the model makes of 0.02 to 3 times the weather's light. Are kWp, plane or hemisphere right, and does the weather cover that month whole?"));
 }

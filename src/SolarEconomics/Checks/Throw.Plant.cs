@@ -14,4 +14,6 @@ internal static partial class Throw
 
     internal static ArgumentException NoArrays(string site) =>
         new($"Found no array in the plant of {site}, expected at least one in its place: write \"arrays\" in the plant file, or use Plant.With.");
+
+    internal static ArgumentException NoChange() => new("Found no change, expected at least one: AddModules, MoveModules, ReplaceModules or RetireModules.");
 }

@@ -20,7 +20,8 @@ internal sealed partial class DcStage
             var clean = inside * _clean;
             var faint = Math.Max(0, 1 + (Math.Log(Math.Max(clean, FaintWm2) / 1000) * _lowLightPerLog));
             var atLowLight = clean * faint * _ratedKw;
-            var cell = CellTemperature.ByHeatShed(lit.TotalWm2, block.AirC[i], block.WindMs[i], _array.Mounting);
+            // As CellTemperature.ByHeatShed, whose range is for what people type: a reading at the horizon may stand above it.
+            var cell = block.AirC[i] + (lit.TotalWm2 / (_array.Mounting.U0 + (_array.Mounting.U1 * block.WindMs[i])));
             var atHeat = atLowLight * Math.Max(0, 1 + (_array.Module.PowerPerK * (cell - 25)));
             var matched = atHeat * _ageAndMismatch;
             var atInverter = Math.Max(0, matched - (matched * matched * _model.WiringLossAtRated / (_ratedKw * 1000)));

@@ -20,6 +20,17 @@ public sealed partial record Plant
     /// <summary>The changes made, in their order.</summary>
     public IReadOnlyList<PlantChange> Changes { get; private init; } = [];
 
+    /// <summary>The same plant with further devices, behind which modules may then be placed.</summary>
+    /// <param name="devices">Devices with names of their own.</param>
+    /// <exception cref="ArgumentException">A name is taken, or a device contradicts itself; every mistake is listed.</exception>
+    public Plant With(params IReadOnlyList<Device> devices)
+    {
+        ArgumentNullException.ThrowIfNull(devices);
+        var plant = (this with { Devices = [.. Stated ?? Devices, .. devices] }).WithPlacements(Placements);
+        var mistakes = PlantCheck.Mistakes(plant).ToList();
+        return mistakes.Count == 0 ? plant : throw Throw.PlantMistakes(mistakes);
+    }
+
     /// <summary>The same plant with arrays in their places. Rated powers of the devices follow from them.</summary>
     /// <param name="placements">Arrays with device, input and days.</param>
     /// <exception cref="ArgumentException">An array contradicts itself, its device or another array; every mistake is listed.</exception>
@@ -63,6 +74,6 @@ public sealed partial record Plant
     internal Plant WithPlacements(IReadOnlyList<Placement> placements)
     {
         var stated = Stated ?? Devices;
-        return this with { Placements = placements, Stated = stated, Devices = [.. stated.Select(d => DeviceRating.Of(d, placements))] };
+        return this with { Placements = placements, Devices = [.. stated.Select(d => DeviceRating.Of(d, placements))], Stated = stated };
     }
 }

@@ -6,6 +6,17 @@ namespace SolarEconomics;
 /// <param name="Devices">The devices, each with a name of its own.</param>
 public sealed partial record Plant(IReadOnlyList<Device> Devices)
 {
+    /// <summary>The devices, each with a name of its own. Where arrays stand behind them, with the rated powers that follow from these.</summary>
+    public IReadOnlyList<Device> Devices
+    {
+        get;
+        init
+        {
+            field = value;
+            Stated = null;
+        }
+    } = Devices;
+
     /// <summary>A plant about which nothing is known.</summary>
     public static Plant Unknown { get; } = new([]);
 
