@@ -9,6 +9,13 @@ public readonly record struct EnergyRange(double LowKwh, double HighKwh)
     /// <param name="kwh">The one amount.</param>
     public static EnergyRange Exactly(double kwh) => new(kwh, kwh);
 
+    /// <summary>A range without a high end.</summary>
+    /// <param name="kwh">The lowest amount.</param>
+    public static EnergyRange AtLeast(double kwh) => new(kwh, double.PositiveInfinity);
+
+    /// <summary>A range that excludes nothing, amounts below 0 included.</summary>
+    public static EnergyRange Unbounded => new(double.NegativeInfinity, double.PositiveInfinity);
+
     /// <summary>Width of the range in kWh, 0 where the records tell exactly.</summary>
     public double WidthKwh => HighKwh - LowKwh;
 
