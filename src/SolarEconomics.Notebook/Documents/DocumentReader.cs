@@ -7,7 +7,7 @@ namespace SolarEconomics.Notebook;
 /// <summary>Checks that a JSON text is a notebook and brings older minor versions of the format to 4.5.</summary>
 internal static class DocumentReader
 {
-    private static readonly JsonDocumentOptions Options = new() { MaxDepth = 256, AllowDuplicateProperties = false };
+    internal static readonly JsonDocumentOptions Options = new() { MaxDepth = 256, AllowDuplicateProperties = false };
 
     /// <summary>Reads and checks; the root has cells whose shape the rest of the code may rely on.</summary>
     internal static JsonObject Read(string text, string name)

@@ -16,6 +16,29 @@ internal static class JsonText
         return text.Append('\n').ToString();
     }
 
+    /// <summary>Writes an object so that the value of one of its fields can be changed without writing the rest again.</summary>
+    /// <param name="owner">The object.</param>
+    /// <param name="key">The field.</param>
+    /// <param name="depth">How deep the object stands in its file.</param>
+    /// <param name="known">The field's text, where it is known already.</param>
+    /// <returns>The text before the value, the value, and the text after it; without the field all of it is before.</returns>
+    internal static (string Before, string Value, string After) WriteAround(JsonObject owner, string key, int depth, string? known = null)
+    {
+        var text = new StringBuilder();
+        var (from, to) = (-1, -1);
+        AppendList(text, owner, depth, '{', '}', (field, inner) =>
+        {
+            AppendString(text, field.Key);
+            text.Append(": ");
+            var isIt = string.Equals(field.Key, key, StringComparison.Ordinal);
+            if (isIt) from = text.Length;
+            if (isIt && known is not null) text.Append(known);
+            else Append(text, field.Value, inner);
+            if (isIt) to = text.Length;
+        });
+        return from < 0 ? (text.ToString(), "", "") : (text.ToString(0, from), known ?? text.ToString(from, to - from), text.ToString(to, text.Length - to));
+    }
+
     private static void Append(StringBuilder text, JsonNode? node, int depth)
     {
         switch (node)

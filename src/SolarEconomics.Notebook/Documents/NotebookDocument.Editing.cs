@@ -27,7 +27,7 @@ public sealed partial class NotebookDocument
         var step = new NotebookStep(CellWords.NewCell(StepIds.New(id => Find(id) is not null), kind, source));
         Cells.Insert(index, step.Cell);
         steps.Insert(index, step);
-        IsChanged = true;
+        Touch();
         return step;
     }
 
@@ -38,7 +38,7 @@ public sealed partial class NotebookDocument
         var index = steps.IndexOf(this[id]);
         Cells.RemoveAt(index);
         steps.RemoveAt(index);
-        IsChanged = true;
+        Touch();
     }
 
     /// <summary>Moves a step to another place.</summary>
@@ -55,7 +55,7 @@ public sealed partial class NotebookDocument
         steps.RemoveAt(from);
         Cells.Insert(index, step.Cell);
         steps.Insert(index, step);
-        IsChanged = true;
+        Touch();
     }
 
     /// <summary>Replaces the words or the C# of a step; its outputs stay until they are cleared.</summary>
@@ -68,7 +68,7 @@ public sealed partial class NotebookDocument
         var text = source.ReplaceLineEndings("\n");
         if (string.Equals(step.Source, text, StringComparison.Ordinal)) return;
         step.Cell["source"] = MultilineText.Write(text);
-        IsChanged = true;
+        Touch(step);
     }
 
     /// <summary>Turns a step into another kind; a step of words has no outputs.</summary>
@@ -87,7 +87,7 @@ public sealed partial class NotebookDocument
         }
         // Attachments belong to words only; the format forbids them in code.
         if (kind == StepKind.Code) step.Cell.Remove("attachments");
-        IsChanged = true;
+        TouchOutputs(step);
     }
 
     /// <summary>Adds or takes away a tag such as <c>assumptions</c>.</summary>
@@ -99,6 +99,6 @@ public sealed partial class NotebookDocument
         var step = this[id];
         if (step.Cell["metadata"] is not JsonObject metadata) step.Cell["metadata"] = metadata = new JsonObject();
         metadata["tags"] = new JsonArray([.. tags.Select(t => (JsonNode)JsonValue.Create(t))]);
-        IsChanged = true;
+        Touch(step);
     }
 }

@@ -14,7 +14,7 @@ public sealed partial class NotebookDocument
         if (outputs is [.., JsonObject last] && IsSameStream(last, output))
             last["text"] = MultilineText.Write(MultilineText.Read(last["text"]) + MultilineText.Read(output["text"]));
         else outputs.Add(PlainJson.Of(output));
-        IsChanged = true;
+        TouchOutputs(this[id]);
     }
 
     /// <summary>Removes the outputs of a step.</summary>
@@ -25,7 +25,7 @@ public sealed partial class NotebookDocument
         if (step.Kind != StepKind.Code || (step.Cell["outputs"] is JsonArray { Count: 0 } && step.RunNumber is null)) return;
         OutputsOf(id).Clear();
         step.Cell["execution_count"] = null;
-        IsChanged = true;
+        TouchOutputs(step);
     }
 
     /// <summary>Removes the outputs of all steps.</summary>
@@ -39,8 +39,9 @@ public sealed partial class NotebookDocument
     /// <param name="number">Number of the run in its session, counted from 1.</param>
     public void SetRunNumber(string id, int number)
     {
-        this[id].Cell["execution_count"] = number;
-        IsChanged = true;
+        var step = this[id];
+        step.Cell["execution_count"] = number;
+        Touch(step);
     }
 
     private JsonArray OutputsOf(string id)

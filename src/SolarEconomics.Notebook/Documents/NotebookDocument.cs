@@ -83,7 +83,7 @@ public sealed partial class NotebookDocument
     }
 
     /// <summary>The file's text: one space per level, source as lists of lines, a line end at the end.</summary>
-    public string ToJson() => JsonText.Write(root);
+    public string ToJson() => State().ToJson();
 
     /// <summary>Saves so that a crash leaves the old file or the new one, never half of one.</summary>
     /// <param name="path">Path of the file; its folder exists.</param>
@@ -107,6 +107,7 @@ public sealed partial class NotebookDocument
         if (root["metadata"] is not JsonObject metadata) root["metadata"] = metadata = new JsonObject();
         if (metadata["solareconomics"] is not JsonObject own) metadata["solareconomics"] = own = new JsonObject();
         DocumentReader.SetInOrder(own, key, value);
-        IsChanged = true;
+        frame = null;
+        Touch();
     }
 }

@@ -5,10 +5,25 @@ namespace SolarEconomics.Notebook;
 /// <summary>One step of a notebook: a view on its cell in the file. Change it through the document.</summary>
 public sealed class NotebookStep
 {
+    private StepText? text;
+    private string? outputsText;
+
     internal NotebookStep(JsonObject cell) => Cell = cell;
 
     /// <summary>The cell as the file has it, with every field that other programs keep there.</summary>
     internal JsonObject Cell { get; }
+
+    /// <summary>The cell as it stands in the file; written once for each change, so that saving and remembering a large notebook stay quick.</summary>
+    internal StepText Text
+    {
+        get
+        {
+            if (text is not null) return text;
+            var (before, outputs, after) = JsonText.WriteAround(Cell, "outputs", StepText.Depth, outputsText);
+            outputsText = outputs.Length > 0 ? outputs : null;
+            return text = new StepText(Id, before, outputs, after);
+        }
+    }
 
     /// <summary>Stable name of the step inside its notebook.</summary>
     public string Id => Cell["id"]!.GetValue<string>();
@@ -34,4 +49,10 @@ public sealed class NotebookStep
 
     /// <summary>The text of the first Markdown heading in a step of words; <see langword="null"/> where there is none.</summary>
     public string? Heading => Kind == StepKind.Text ? CellWords.HeadingOf(Source) : null;
+
+    /// <summary>Something in the cell is different.</summary>
+    internal void Changed() => text = null;
+
+    /// <summary>The cell's outputs are different.</summary>
+    internal void OutputsChanged() => (text, outputsText) = (null, null);
 }

@@ -42,7 +42,7 @@ internal static class OpenVerb
         }
         // The page answers first; a session's process warms up while the reader looks at it.
         var sessions = new Lazy<SessionStarter>(() => new SessionStarter(SessionVerb.Program, keepSpare: true));
-        await using var host = await PageHost.StartAsync(Room.Around(file ?? io.Folder), new NotebookDesk(asked => sessions.Value.Open(asked), TimeProvider.System), stop);
+        await using var host = await PageHost.StartAsync(Room.Around(file ?? io.Folder), new NotebookDesk(new Shared(asked => sessions.Value.Open(asked), TimeProvider.System, StateFolder.OfThisUser())), stop);
         var address = host.AddressFor(file);
         await io.Out.WriteLineAsync(address);
         await using var warm = sessions.Value;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using SolarEconomics.Notebook;
 
 namespace SolarEconomics.Workbench.Tests;
 
@@ -9,13 +10,21 @@ internal sealed class OpenPage : IAsyncDisposable
     private readonly PageLine line = new();
     private readonly OpenNotebook notebook;
 
-    public OpenPage(string path)
+    /// <summary>Opens a notebook whose code may run.</summary>
+    public OpenPage(string path, StateFolder? state = null, bool letRun = true, TimeProvider? time = null)
     {
-        notebook = new OpenNotebook(path, _ => Session, TimeProvider.System);
+        var clock = time ?? TimeProvider.System;
+        Shared = new Shared(_ => Session, clock, state ?? Scratch.StateBeside(path));
+        if (letRun) Shared.LetRun.Remember(NotebookDocument.Load(path));
+        notebook = new OpenNotebook(path, Shared);
         notebook.Join(line);
     }
 
+    public Shared Shared { get; }
+
     public FakeSession Session { get; } = new();
+
+    public JsonNode? Versions { get; private set; }
 
     public JsonNode Notebook { get; private set; } = new JsonObject();
 
@@ -72,6 +81,7 @@ internal sealed class OpenPage : IAsyncDisposable
                 case "sessionChanged": Notebook["session"] = told["session"]!.DeepClone(); break;
                 case "notice": Notices.Add((string)told["words"]!); break;
                 case "completed": Completed = told; break;
+                case "versionsFound": Versions = told["versions"]; break;
             }
         }
     }

@@ -14,7 +14,7 @@ public sealed class PageHostTests : IAsyncLifetime, IDisposable
     public async Task InitializeAsync()
     {
         scratch.Notebook("one.ipynb", "# Is one enough?\n\nIt may be.", "1 + 1");
-        host = await PageHost.StartAsync(Room.Around(scratch.Folder), new NotebookDesk(_ => new FakeSession(), TimeProvider.System), CancellationToken.None);
+        host = await PageHost.StartAsync(Room.Around(scratch.Folder), new NotebookDesk(new Shared(_ => new FakeSession(), TimeProvider.System, new StateFolder(Path.Combine(scratch.Folder, "state")))), CancellationToken.None);
         client = new HttpClient(handler) { BaseAddress = host.Base };
     }
 

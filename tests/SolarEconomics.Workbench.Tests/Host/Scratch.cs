@@ -13,6 +13,9 @@ internal sealed class Scratch : IDisposable
 
     public string Folder { get; }
 
+    /// <summary>The folder that stands in for the user's own, where a notebook of this scratch is opened.</summary>
+    public static StateFolder StateBeside(string notebook) => new(Path.Combine(Path.GetDirectoryName(Path.GetDirectoryName(notebook))!, "state"));
+
     /// <summary>Writes a notebook of these steps: text starting with <c>#</c> is a text step, all else code.</summary>
     public string Notebook(string name, params string[] steps)
     {

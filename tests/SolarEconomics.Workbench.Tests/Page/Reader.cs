@@ -19,9 +19,19 @@ internal sealed class Reader : IAsyncDisposable
 
     public List<string> Errors { get; } = [];
 
+    /// <summary>Opens a notebook and, where the page asks, lets its code run.</summary>
     public static async Task<Reader> OpenAsync(string notebook, ColorScheme look = ColorScheme.Light)
     {
-        var program = await RunningProgram.OpenAsync(notebook);
+        var reader = await LookAsync(notebook, look);
+        if (await reader.LetRun.IsVisibleAsync()) await reader.LetRun.ClickAsync();
+        await reader.Page.Locator("#work:not([disabled])").WaitForAsync();
+        return reader;
+    }
+
+    /// <summary>Opens a notebook and only looks at it.</summary>
+    public static async Task<Reader> LookAsync(string notebook, ColorScheme look = ColorScheme.Light, string? state = null)
+    {
+        var program = await RunningProgram.OpenAsync(notebook, state);
         var playwright = await Playwright.CreateAsync();
         var browser = await Chromium.StartAsync(playwright);
         var page = await browser.NewPageAsync(new BrowserNewPageOptions { ColorScheme = look, ViewportSize = new ViewportSize { Width = 1500, Height = 1000 } });
@@ -37,6 +47,9 @@ internal sealed class Reader : IAsyncDisposable
     }
 
     public int ProgramId => program.Id;
+
+    /// <summary>The control that lets the notebook's code run; seen only where it was not let run before.</summary>
+    public ILocator LetRun => Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Let its code run" });
 
     /// <summary>The large figure of a question's answer.</summary>
     public async Task<string> FigureUnder(string question) =>

@@ -16,12 +16,15 @@ internal sealed class RunningProgram : IAsyncDisposable
 
     public int Id => process.Id;
 
-    public static async Task<RunningProgram> OpenAsync(string notebook)
+    /// <summary>Opens a notebook; what the program keeps per user stands in a folder that the tests share, not in the tester's own.</summary>
+    public static async Task<RunningProgram> OpenAsync(string notebook, string? state = null)
     {
-        var process = Process.Start(new ProcessStartInfo("dotnet", [Dll, "open", notebook, "--no-browser"])
+        var start = new ProcessStartInfo("dotnet", [Dll, "open", notebook, "--no-browser"])
         {
             WorkingDirectory = Path.GetDirectoryName(notebook)!, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false,
-        })!;
+        };
+        start.Environment[StateFolder.Variable] = state ?? Path.Combine(Path.GetTempPath(), "workbench-test-state");
+        var process = Process.Start(start)!;
         var said = process.StandardError.ReadToEndAsync();
         var address = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(60));
         return address is not null ? new RunningProgram(process, address) : throw new InvalidOperationException($"The program printed no address: {await said}");

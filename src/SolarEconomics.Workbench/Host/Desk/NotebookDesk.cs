@@ -4,7 +4,7 @@ using SolarEconomics.Notebook;
 namespace SolarEconomics.Workbench;
 
 /// <summary>The notebooks that are open, each once, however many pages look at it.</summary>
-internal sealed class NotebookDesk(Func<SessionOptions, ISession> openSession, TimeProvider time) : IAsyncDisposable
+internal sealed class NotebookDesk(Shared shared) : IAsyncDisposable
 {
     private readonly ConcurrentDictionary<string, Lazy<OpenNotebook>> open = new(StringComparer.Ordinal);
 
@@ -12,7 +12,7 @@ internal sealed class NotebookDesk(Func<SessionOptions, ISession> openSession, T
     /// <exception cref="NotebookFormatException">The file is not a notebook.</exception>
     public OpenNotebook At(string path)
     {
-        var one = open.GetOrAdd(path, name => new Lazy<OpenNotebook>(() => new OpenNotebook(name, openSession, time)));
+        var one = open.GetOrAdd(path, name => new Lazy<OpenNotebook>(() => new OpenNotebook(name, shared)));
         try { return one.Value; }
         catch
         {

@@ -7,28 +7,52 @@ internal sealed partial class OpenNotebook
 {
     private void Do(PageCommand command, PageLine page)
     {
+        if (IsLookingElsewhere && command is not (ShowState or TakeState or LeaveState or Stop)) { page.Send(new Notice("Another state of the notebook is shown. Choose first which one to go on with.")); return; }
+        if (!mayRun && command is WorkOut or StartAfresh or Complete) { page.Send(new Notice("This notebook's code has not been let run here.")); return; }
         switch (command)
         {
             case WorkOut ask: Begin(ask); break;
             case Stop: StopWork(); break;
             case StartAfresh: StartOver(() => { }); break;
+            case LetCodeRun: LetRun(); break;
             case EditStep edit: Change($"edit {edit.Step}", () => document.SetSource(edit.Step, edit.Text), edit.Step, isShape: ChangesHeading(edit)); break;
             case SetAssumption set: Assume(set, page); break;
             case AddStep add: Change("add", () => Add(add), null); break;
             case DeleteStep delete: Delete(delete.Step); break;
             case MoveStep move: Move(move); break;
-            case Undo: Restore(history.Undo(document.ToJson)); break;
-            case Redo: Restore(history.Redo(document.ToJson)); break;
-            case Save: SaveNow(); break;
+            case SplitStep split: Split(split); break;
+            case JoinStep join: Join(join.Step); break;
+            case ChangeKind change: Turn(change.Step); break;
+            case CopyStep copy: Copy(copy.Step, page); break;
+            case PutStep put: Put(put.After, page); break;
+            case Undo: Restore(history.Undo(Now)); break;
+            case Redo: Restore(history.Redo(Now)); break;
+            case Save: SaveAsked(); break;
+            case AskVersions: page.Send(new VersionsFound(VersionViews())); break;
+            case LookAtVersion look: LookAtVersion(look, page); break;
+            case ShowState show: Show(show.Other); break;
+            case TakeState: Take(); break;
+            case LeaveState: Leave(); break;
             case Complete ask: Watch(room.CompleteAsync(ask.Text, ask.Position, items => Offer(ask, items, page))); break;
             default: throw new ArgumentOutOfRangeException(nameof(command), command, "Unknown command.");
         }
     }
 
+    private History.Moment Now() => new(document.State(), mayRun);
+
+    /// <summary>The reader lets the code run: from now on, and the next time too.</summary>
+    private void LetRun()
+    {
+        shared.LetRun.Remember(document);
+        mayRun = true;
+        room.WarmIf(pages.Count > 0);
+        different |= Told.Everything;
+    }
+
     /// <summary>Makes a change of steps that can be taken back, and marks what it makes out of date.</summary>
     private void Change(string what, Action change, string? changed, bool isShape = true)
     {
-        history.Remember(what, document.ToJson);
+        history.Remember(what, Now);
         change();
         foreach (var step in document.Steps) works.TryAdd(step.Id, new StepWork { State = FirstState(step) });
         if (changed is not null) MarkChanged(changed);
@@ -46,34 +70,18 @@ internal sealed partial class OpenNotebook
         if (problem is not null) page.Send(new Notice(problem));
     }
 
-    private void Add(AddStep add)
+    private void Restore(History.Moment? moment)
     {
-        var at = add.After is null ? document.Steps.Count : IndexOf(add.After) + 1;
-        document.Insert(at, add.Kind == "text" ? StepKind.Text : StepKind.Code, "");
+        if (moment is not null) Become(moment.State, moment.MayRun);
     }
 
-    private void Delete(string id)
+    /// <summary>Makes the notebook another state of itself; what differs in its code is out of date.</summary>
+    private void Become(NotebookState state, bool mayRunThen)
     {
-        if (id == atWork) StopWork();
-        var reached = Dependence().Below(id);
-        Change("delete", () => document.Delete(id), null);
-        foreach (var below in reached) MarkOld(below);
-    }
-
-    private void Move(MoveStep move)
-    {
-        var to = Math.Clamp(IndexOf(move.Step) + move.By, 0, document.Steps.Count - 1);
-        var reached = Dependence().Below(move.Step);
-        Change("move", () => document.Move(move.Step, to), null);
-        foreach (var id in reached.Union(Dependence().Below(move.Step), StringComparer.Ordinal)) MarkOld(id);
-    }
-
-    private void Restore(string? text)
-    {
-        if (text is null) return;
         var before = document.Steps.ToDictionary(step => step.Id, step => step.Source, StringComparer.Ordinal);
-        document = NotebookDocument.Parse(text);
-        needsSaving = true;
+        document.Return(state);
+        mayRun = mayRunThen;
+        if (!mayRun) ForgetWaiting();
         foreach (var step in document.Steps)
         {
             works.TryAdd(step.Id, new StepWork { State = FirstState(step) });

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SolarEconomics.Notebook;
 
 namespace SolarEconomics.Workbench;
@@ -7,13 +8,22 @@ internal sealed partial class OpenNotebook
 {
     private readonly Dictionary<string, (string Code, CodeNames Names)> names = new(StringComparer.Ordinal);
 
-    private NotebookView View() => new(
-        document.Title ?? Path.GetFileNameWithoutExtension(keeper.Path), Path.GetFileName(keeper.Path),
-        [.. document.Steps.Where(step => step.Kind != StepKind.Other).Select(View)], AssumptionViews.Of(document), Work(), session, saved);
-
-    private StepView View(NotebookStep step)
+    private NotebookView View()
     {
-        var work = works[step.Id];
+        var shown = shownInstead ?? document;
+        return new(
+            shown.Title ?? Path.GetFileNameWithoutExtension(keeper.Path), Path.GetFileName(keeper.Path),
+            [.. shown.Steps.Where(step => step.Kind != StepKind.Other).Select(step => shownInstead is null ? View(step) : View(step, new StepWork { State = FirstState(step) }))],
+            shownInstead is null ? AssumptionViews.Of(document) : [], Work(), session, saved, mayRun, offers.TryPeek(out var offer) ? (offer with { IsShown = IsLookingElsewhere }).View() : null);
+    }
+
+    private IReadOnlyList<VersionView> VersionViews() =>
+        [.. keeper.Versions.All.Select(entry => new VersionView(entry.Name, TimeZoneInfo.ConvertTime(entry.At, time.LocalTimeZone).ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture)))];
+
+    private StepView View(NotebookStep step) => View(step, works[step.Id]);
+
+    private static StepView View(NotebookStep step, StepWork work)
+    {
         var isText = step.Kind == StepKind.Text;
         var answers = isText ? [] : Answers.Of(step.Outputs);
         if (work.StoppedBecause.Length > 0) answers = [.. answers, new ProblemAnswer(work.StoppedBecause, "", "")];

@@ -13,11 +13,14 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     private readonly HashSet<string> changedSteps = new(StringComparer.Ordinal);
     private readonly Keeper keeper;
     private readonly History history;
+    private readonly Shared shared;
     private readonly TimeProvider time;
     private readonly Task loop;
     private readonly List<string> notices = [];
-    private NotebookDocument document;
+    private readonly NotebookDocument document;
     private Told different;
+    private bool isWatchingFile;
+    private bool mayRun;
 
     [Flags]
     private enum Told
@@ -30,14 +33,17 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
         Session = 16,
     }
 
-    public OpenNotebook(string path, Func<SessionOptions, ISession> open, TimeProvider time)
+    public OpenNotebook(string path, Shared shared)
     {
-        this.time = time;
+        (this.shared, time) = (shared, shared.Time);
         document = NotebookDocument.Load(path);
-        keeper = new Keeper(path, time);
+        journaled = document.Edition;
+        mayRun = shared.LetRun.Knows(document);
+        keeper = new Keeper(path, document.State(), shared.State, time);
         history = new History(time);
         foreach (var step in document.Steps) works[step.Id] = new StepWork { State = FirstState(step) };
-        room = new SessionRoom(open, new SessionOptions { Folder = Path.GetDirectoryName(path)!, Culture = document.Culture }, told => Post(() => Hear(told)), Post);
+        room = new SessionRoom(shared.OpenSession, new SessionOptions { Folder = Path.GetDirectoryName(path)!, Culture = document.Culture }, told => Post(() => Hear(told)), Post);
+        OfferWhatWasLeftBehind(path);
         loop = Task.Run(LoopAsync);
     }
 
@@ -46,7 +52,10 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     {
         pages.Add(page);
         page.Send(new Opened(View()));
-        room.Warm();
+        room.WarmIf(mayRun && offers.Count == 0);
+        if (isWatchingFile) return;
+        isWatchingFile = true;
+        WatchFile();
     });
 
     public void Leave(PageLine page) => Post(() => pages.Remove(page));
@@ -80,7 +89,7 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
         {
             while (happenings.Reader.TryRead(out var happening)) Guarded(happening);
             Tell();
-            SaveInAMoment();
+            KeepInAMoment();
             // Output that comes in a flood is told in batches.
             await Task.Delay(15);
         }
@@ -102,6 +111,7 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     {
         var events = new List<PageEvent>();
         if (different.HasFlag(Told.Everything)) events.Add(new Opened(View()));
+        else if (IsLookingElsewhere) different = Told.Nothing;
         else
         {
             events.AddRange(changedSteps.Select(document.Find).OfType<NotebookStep>().Select(step => new StepChanged(View(step))));
@@ -122,12 +132,16 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     {
         Post(() =>
         {
+            // Looking at an earlier version is no decision that would be waited for.
+            if (offers.TryPeek(out var offer) && offer.Kind == OfferKind.Version) Leave();
+            NoteNow();
             SaveNow();
             Tell();
             pages.ForEach(page => page.Close());
         });
         happenings.Writer.Complete();
         await loop;
+        keeper.Dispose();
         await room.DisposeAsync();
     }
 }

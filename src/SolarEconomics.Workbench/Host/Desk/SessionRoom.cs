@@ -12,8 +12,11 @@ internal sealed class SessionRoom(Func<SessionOptions, ISession> open, SessionOp
     private ISession? session;
     private IDisposable? listening;
 
-    /// <summary>Opens the session, so that the first step need not wait for it.</summary>
-    public void Warm() => Opened();
+    /// <summary>Opens the session where its code may run, so that the first step need not wait for it.</summary>
+    public void WarmIf(bool mayRun)
+    {
+        if (mayRun) Opened();
+    }
 
     /// <summary>Works one step out and hands over how it ended.</summary>
     public async Task RunAsync(RunStep step, Action<StepEnded> ended)

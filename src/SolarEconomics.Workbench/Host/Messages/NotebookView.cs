@@ -3,9 +3,11 @@ namespace SolarEconomics.Workbench;
 /// <summary>A notebook as the page shows it.</summary>
 /// <param name="Question">The question that it answers.</param>
 /// <param name="Place">Its file's name.</param>
+/// <param name="MayRun">Whether its code has been let run; if not, its saved answers are shown only.</param>
+/// <param name="Offer">Another state of it, between which and this one the reader chooses; null where there is none.</param>
 internal sealed record NotebookView(
     string Question, string Place, IReadOnlyList<StepView> Steps, IReadOnlyList<AssumptionView> Assumptions,
-    WorkView Work, SessionView Session, string Saved);
+    WorkView Work, SessionView Session, string Saved, bool MayRun, OfferView? Offer);
 
 /// <summary>How far working is: the place of the step at work among those asked for; and whether a change can be taken back or made again.</summary>
 internal sealed record WorkView(bool Busy, int Position, int Count, bool CanUndo, bool CanRedo);
@@ -19,3 +21,6 @@ internal sealed record CompletionView(string Label, string Detail);
 
 /// <summary>A declared assumption with its unit as people write it, its range and the slider's step.</summary>
 internal sealed record AssumptionView(string Name, string Label, double Value, string Unit, double From, double To, double Step);
+
+/// <summary>An earlier version: what to ask for it by, and when it was.</summary>
+internal sealed record VersionView(string Name, string Words);

@@ -16,6 +16,17 @@ namespace SolarEconomics.Workbench;
 [JsonDerivedType(typeof(Redo), "redo")]
 [JsonDerivedType(typeof(Save), "save")]
 [JsonDerivedType(typeof(Complete), "complete")]
+[JsonDerivedType(typeof(LetCodeRun), "letCodeRun")]
+[JsonDerivedType(typeof(SplitStep), "splitStep")]
+[JsonDerivedType(typeof(JoinStep), "joinStep")]
+[JsonDerivedType(typeof(ChangeKind), "changeKind")]
+[JsonDerivedType(typeof(CopyStep), "copyStep")]
+[JsonDerivedType(typeof(PutStep), "putStep")]
+[JsonDerivedType(typeof(AskVersions), "askVersions")]
+[JsonDerivedType(typeof(LookAtVersion), "lookAtVersion")]
+[JsonDerivedType(typeof(ShowState), "showState")]
+[JsonDerivedType(typeof(TakeState), "takeState")]
+[JsonDerivedType(typeof(LeaveState), "leaveState")]
 internal abstract record PageCommand;
 
 /// <summary>Works steps out.</summary>
@@ -55,3 +66,36 @@ internal sealed record Save : PageCommand;
 
 /// <summary>Asks for ways to go on typing.</summary>
 internal sealed record Complete(string Step, string Text, int Position, int Request) : PageCommand;
+
+/// <summary>The reader lets the notebook's code run, now and later.</summary>
+internal sealed record LetCodeRun : PageCommand;
+
+/// <summary>Splits a step at a place in its text.</summary>
+internal sealed record SplitStep(string Step, int Position) : PageCommand;
+
+/// <summary>Joins a step with the one below.</summary>
+internal sealed record JoinStep(string Step) : PageCommand;
+
+/// <summary>Turns code into text, or text into code.</summary>
+internal sealed record ChangeKind(string Step) : PageCommand;
+
+/// <summary>Copies a step, for this or another notebook.</summary>
+internal sealed record CopyStep(string Step) : PageCommand;
+
+/// <summary>Puts the copied step below another, or at the end.</summary>
+internal sealed record PutStep(string? After = null) : PageCommand;
+
+/// <summary>Asks which earlier versions there are.</summary>
+internal sealed record AskVersions : PageCommand;
+
+/// <summary>Looks at an earlier version; nothing is changed yet.</summary>
+internal sealed record LookAtVersion(string Name) : PageCommand;
+
+/// <summary>Of two states of the notebook, shows the other one or its own.</summary>
+internal sealed record ShowState(bool Other) : PageCommand;
+
+/// <summary>Goes on with the other state.</summary>
+internal sealed record TakeState : PageCommand;
+
+/// <summary>Goes on with the notebook's own state.</summary>
+internal sealed record LeaveState : PageCommand;

@@ -11,6 +11,7 @@ namespace SolarEconomics.Workbench;
 [JsonDerivedType(typeof(Saved), "saved")]
 [JsonDerivedType(typeof(SessionChanged), "sessionChanged")]
 [JsonDerivedType(typeof(Completed), "completed")]
+[JsonDerivedType(typeof(VersionsFound), "versionsFound")]
 [JsonDerivedType(typeof(Notice), "notice")]
 internal abstract record PageEvent;
 
@@ -34,6 +35,9 @@ internal sealed record SessionChanged(SessionView Session) : PageEvent;
 
 /// <summary>Ways to go on typing; <c>From</c> is the place where the word that they replace begins.</summary>
 internal sealed record Completed(int Request, int From, IReadOnlyList<CompletionView> Items) : PageEvent;
+
+/// <summary>The earlier versions, newest first.</summary>
+internal sealed record VersionsFound(IReadOnlyList<VersionView> Versions) : PageEvent;
 
 /// <summary>What the reader must know now: something asked for could not be done, or the session ended.</summary>
 internal sealed record Notice(string Words) : PageEvent;

@@ -1,0 +1,125 @@
+using SolarEconomics.Notebook;
+
+namespace SolarEconomics.Workbench.Tests;
+
+/// <summary>Nothing is lost: not by a crash, not by another program, not by a disk that takes nothing.</summary>
+public sealed class KeepingTests : IDisposable
+{
+    private readonly Scratch scratch = new();
+
+    [Fact]
+    public async Task What_was_left_behind_is_offered_with_both_states_to_look_at_and_taken()
+    {
+        var path = LeftBehind("var a = 2;");
+        await using var page = new OpenPage(path);
+        await page.UntilAsync(() => page.Notebook["offer"] is not null);
+        Assert.Contains("not lost", (string)page.Notebook["offer"]!["words"]!, StringComparison.Ordinal);
+        Assert.Equal("var a = 1;", (string)page.Step("step-2")["text"]!);
+        await page.AskAsync(new ShowState(Other: true));
+        Assert.Equal("var a = 2;", (string)page.Step("step-2")["text"]!);
+        await page.AskAsync(new ShowState(Other: false));
+        Assert.Equal("var a = 1;", (string)page.Step("step-2")["text"]!);
+        await page.AskAsync(new TakeState(), new Save());
+        Assert.Equal("var a = 2;", (string)page.Step("step-2")["text"]!);
+        await page.UntilAsync(() => NotebookDocument.Load(path)["step-2"].Source == "var a = 2;");
+        Assert.Null(page.Notebook["offer"]);
+        await page.AskAsync(new Undo());
+        Assert.Equal("var a = 1;", (string)page.Step("step-2")["text"]!);
+    }
+
+    [Fact]
+    public async Task What_is_not_gone_on_with_is_found_among_the_earlier_versions()
+    {
+        var path = LeftBehind("var a = 2;");
+        await using var page = new OpenPage(path);
+        await page.AskAsync(new LeaveState(), new AskVersions());
+        await page.UntilAsync(() => page.Versions?.AsArray().Count == 1);
+        Assert.Equal("var a = 1;", (string)page.Step("step-2")["text"]!);
+        Assert.Empty(Directory.GetFiles(Path.GetDirectoryName(path)!, ".*.journal"));
+        await page.AskAsync(new LookAtVersion((string)page.Versions![0]!["name"]!));
+        Assert.Equal("var a = 2;", (string)page.Step("step-2")["text"]!);
+        await page.AskAsync(new TakeState());
+        Assert.Equal("var a = 2;", (string)page.Step("step-2")["text"]!);
+        Assert.Null(page.Notebook["offer"]);
+    }
+
+    [Fact]
+    public async Task While_another_state_is_shown_nothing_is_changed_or_worked_out()
+    {
+        await using var page = new OpenPage(LeftBehind("var a = 2;"));
+        await page.AskAsync(new ShowState(Other: true), new EditStep("step-2", "var a = 3;"), new WorkOut(Extent.Everything));
+        Assert.All(page.Notices, words => Assert.StartsWith("Another state of the notebook is shown.", words, StringComparison.Ordinal));
+        Assert.Empty(page.Session.Ran);
+        await page.AskAsync(new LeaveState());
+        Assert.Equal("var a = 1;", (string)page.Step("step-2")["text"]!);
+    }
+
+    [Fact]
+    public async Task A_file_that_changes_on_the_disk_is_noticed_and_the_reader_chooses()
+    {
+        var path = scratch.Notebook("disk.ipynb", "# Disk", "var a = 1;");
+        await using var page = new OpenPage(path);
+        await page.UntilAsync(() => !page.Busy);
+        var theirs = (await File.ReadAllTextAsync(path)).Replace("var a = 1;", "var a = 8;", StringComparison.Ordinal);
+        await File.WriteAllTextAsync(path, theirs);
+        await page.UntilAsync(() => page.Notebook["offer"] is not null);
+        await page.AskAsync(new TakeState());
+        Assert.Equal("var a = 8;", (string)page.Step("step-2")["text"]!);
+        await page.AskAsync(new EditStep("step-2", "var a = 9;"), new Save());
+        await page.UntilAsync(() => NotebookDocument.Load(path)["step-2"].Source == "var a = 9;");
+        Assert.Single(Directory.GetFiles(Path.GetDirectoryName(path)!, "*.ipynb"));
+    }
+
+    [Fact]
+    public async Task Two_programs_on_one_file_lose_nothing_of_either()
+    {
+        var path = scratch.Notebook("two.ipynb", "# Two", "var a = 1;", "var b = 1;");
+        await using var one = new OpenPage(path);
+        await using var other = new OpenPage(path);
+        await one.AskAsync(new EditStep("step-2", "var a = 2;"), new Save());
+        await other.AskAsync(new EditStep("step-3", "var b = 2;"), new Save());
+        await other.UntilAsync(() => Directory.GetFiles(Path.GetDirectoryName(path)!, "*.ipynb").Length == 2);
+        var all = Directory.GetFiles(Path.GetDirectoryName(path)!, "*.ipynb").Select(File.ReadAllText).ToList();
+        Assert.Contains(all, text => text.Contains("var a = 2;", StringComparison.Ordinal));
+        Assert.Contains(all, text => text.Contains("var b = 2;", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_read_only_file_is_said_in_words_and_saved_once_it_may_be_written()
+    {
+        var path = scratch.Notebook("fixed.ipynb", "# Fixed", "var a = 1;");
+        File.SetAttributes(path, FileAttributes.ReadOnly);
+        await using var page = new OpenPage(path);
+        await page.AskAsync(new EditStep("step-2", "var a = 2;"), new Save());
+        await page.UntilAsync(() => ((string)page.Notebook["saved"]!).Length > 0);
+        Assert.StartsWith("Not saved: fixed.ipynb is read-only. Allow writing to it", (string)page.Notebook["saved"]!, StringComparison.Ordinal);
+        Assert.Equal("var a = 1;", NotebookDocument.Load(path)["step-2"].Source);
+        File.SetAttributes(path, FileAttributes.Normal);
+        await page.UntilAsync(() => ((string)page.Notebook["saved"]!).StartsWith("Saved ", StringComparison.Ordinal));
+        Assert.Equal("var a = 2;", NotebookDocument.Load(path)["step-2"].Source);
+    }
+
+    [Fact]
+    public async Task The_version_before_the_first_change_can_be_brought_back()
+    {
+        var path = scratch.Notebook("before.ipynb", "# Before", "var a = 1;");
+        await using var page = new OpenPage(path);
+        await page.AskAsync(new EditStep("step-2", "var a = 2;"), new Save(), new AskVersions());
+        await page.UntilAsync(() => page.Versions?.AsArray().Count == 1);
+        await page.AskAsync(new LookAtVersion((string)page.Versions![0]!["name"]!), new TakeState());
+        Assert.Equal("var a = 1;", (string)page.Step("step-2")["text"]!);
+    }
+
+    /// <summary>A notebook whose program was killed after a change: its file is old, its journal new.</summary>
+    private string LeftBehind(string code)
+    {
+        var path = scratch.Notebook("left.ipynb", "# Left", "var a = 1;");
+        var document = NotebookDocument.Load(path);
+        var saved = document.State();
+        document.SetSource("step-2", code);
+        using (var journal = new NotebookJournal(path, saved)) journal.Append(document.State(), DateTimeOffset.UtcNow);
+        return path;
+    }
+
+    public void Dispose() => scratch.Dispose();
+}
