@@ -37,6 +37,20 @@ public static partial class AtomicFile
         FlushFolder(folder);
     }
 
+    /// <summary>Removes what programs that were killed while they wrote a file left beside it.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <exception cref="IOException">A file is in use.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
+    public static void RemoveHalves(string path)
+    {
+        var full = Path.GetFullPath(path);
+        foreach (var half in Directory.EnumerateFiles(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.????????.tmp").ToList())
+        {
+            // A young one may be in the hands of another program.
+            if (DateTime.UtcNow - File.GetLastWriteTimeUtc(half) > TimeSpan.FromHours(1)) File.Delete(half);
+        }
+    }
+
     // A rename needs no right on the file itself, so a read-only one would be replaced without a word.
     private static void RefuseReadOnly(string target)
     {

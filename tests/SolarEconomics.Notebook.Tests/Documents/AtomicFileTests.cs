@@ -13,6 +13,16 @@ public sealed class AtomicFileTests
     }
 
     [Fact]
+    public void Halves_that_killed_programs_left_are_removed_once_they_are_old()
+    {
+        using var folder = new TemporaryFolder();
+        foreach (var name in new[] { ".a.txt.01234567.tmp", ".a.txt.89abcdef.tmp", ".b.txt.01234567.tmp" }) File.WriteAllText(folder.File(name), "half");
+        File.SetLastWriteTimeUtc(folder.File(".a.txt.01234567.tmp"), DateTime.UtcNow.AddHours(-2));
+        AtomicFile.RemoveHalves(folder.File("a.txt"));
+        Assert.Equal([".a.txt.89abcdef.tmp", ".b.txt.01234567.tmp"], Directory.GetFiles(folder.Path).Select(Path.GetFileName).Order());
+    }
+
+    [Fact]
     public void A_read_only_file_is_refused_and_kept()
     {
         using var folder = new TemporaryFolder();

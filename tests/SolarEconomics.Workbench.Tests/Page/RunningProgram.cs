@@ -17,9 +17,12 @@ internal sealed class RunningProgram : IAsyncDisposable
     public int Id => process.Id;
 
     /// <summary>Opens a notebook; what the program keeps per user stands in a folder that the tests share, not in the tester's own.</summary>
-    public static async Task<RunningProgram> OpenAsync(string notebook, string? state = null)
+    public static Task<RunningProgram> OpenAsync(string notebook, string? state = null) => StartAsync("dotnet", [Dll, "open", notebook, "--no-browser"], notebook, state);
+
+    /// <summary>Starts the program through another one that prepares its surroundings.</summary>
+    public static async Task<RunningProgram> StartAsync(string first, string[] arguments, string notebook, string? state = null)
     {
-        var start = new ProcessStartInfo("dotnet", [Dll, "open", notebook, "--no-browser"])
+        var start = new ProcessStartInfo(first, arguments)
         {
             WorkingDirectory = Path.GetDirectoryName(notebook)!, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false,
         };

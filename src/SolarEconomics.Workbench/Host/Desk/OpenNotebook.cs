@@ -44,6 +44,8 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
         foreach (var step in document.Steps) works[step.Id] = new StepWork { State = FirstState(step) };
         room = new SessionRoom(shared.OpenSession, new SessionOptions { Folder = Path.GetDirectoryName(path)!, Culture = document.Culture }, told => Post(() => Hear(told)), Post);
         OfferWhatWasLeftBehind(path);
+        // The first change would otherwise wait for the parser to come up, and the journal behind it.
+        _ = Task.Run(() => CodeNames.Of("var first = 1;"));
         loop = Task.Run(LoopAsync);
     }
 
@@ -72,6 +74,14 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
             page.Send(new Opened(View()));
         }
     });
+
+    /// <summary>The notebook's file as it would be saved now.</summary>
+    public Task<string> TextAsync()
+    {
+        var text = new TaskCompletionSource<string>(TaskCreationOptions.RunContinuationsAsynchronously);
+        if (!happenings.Writer.TryWrite(() => text.SetResult(document.ToJson()))) text.SetCanceled();
+        return text.Task;
+    }
 
     /// <summary>Ends when everything that came before is done and told. For tests.</summary>
     public Task SettledAsync()

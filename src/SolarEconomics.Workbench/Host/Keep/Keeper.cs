@@ -18,6 +18,12 @@ internal sealed class Keeper : IDisposable
         known = FileMark.Of(path);
         journal = new NotebookJournal(path, saved);
         Versions = new Versions(state, path, time);
+        try { AtomicFile.RemoveHalves(path); }
+        catch (Exception failure) when (DiskWords.Is(failure))
+        {
+            // They are in nobody's way; a folder that takes nothing is said when something is to be saved.
+            LocalLog.Current.Write(failure);
+        }
     }
 
     /// <summary>The file saved to; another one beside it once the first was changed from outside.</summary>

@@ -4,7 +4,19 @@ import { ask, extent } from "./messages.js";
 import { pending } from "./groups.js";
 import { words } from "./words.js";
 
-export function createActs(document, place, { say, present }) {
+/** A menu that closes on a choice, on Escape, and when something else is clicked. */
+function createMenu(document, label, ...parts) {
+  const menu = element(document, "details.menu", {}, element(document, "summary", {}, label), element(document, "div", {}, ...parts));
+  document.addEventListener("click", (event) => { if (!menu.contains(event.target) || event.target.tagName === "BUTTON") menu.open = false; });
+  menu.addEventListener("keydown", (event) => {
+    if (event.key !== "Escape") return;
+    menu.open = false;
+    menu.querySelector("summary").focus();
+  });
+  return menu;
+}
+
+export function createActs(document, place, { say, present, versions, addressOf }) {
   const label = document.createTextNode(words.workOut);
   const detail = element(document, "small");
   let busy = false, what = extent.everything;
@@ -13,30 +25,27 @@ export function createActs(document, place, { say, present }) {
   const session = element(document, "p", { role: "status" });
   const undo = button(document, "Undo", () => say(ask.undo));
   const redo = button(document, "Redo", () => say(ask.redo));
+  const startAfresh = button(document, words.startAfresh, () => say(ask.startAfresh));
   const again = button(document, words.again, () => say(ask.workOut, { extent: extent.everything }));
-  const menu = element(document, "details.menu", {}, element(document, "summary", {}, "Session"), element(document, "div", {},
-    session, again,
-    button(document, words.startAfresh, () => say(ask.startAfresh)), element(document, "p", {}, words.startAfreshAbout),
-    button(document, "Save now", () => say(ask.save)), undo, redo,
-    element(document, "p", {}, words.rights)));
-  document.addEventListener("click", (event) => { if (!menu.contains(event.target) || event.target.tagName === "BUTTON") menu.open = false; });
-  menu.addEventListener("keydown", (event) => {
-    if (event.key !== "Escape") return;
-    menu.open = false;
-    menu.querySelector("summary").focus();
-  });
-  place.append(main, menu, button(document, "Present", present, { id: "present", "aria-pressed": "false" }));
+  // A file that the browser saves where its reader likes: also when the notebook's own folder takes nothing.
+  const menu = (title, ...parts) => createMenu(document, title, ...parts);
+  const keep = (what, label) => element(document, "a.act", { href: addressOf(what), download: "" }, label);
+  const menus = [menu("Session", session, again,
+    startAfresh, element(document, "p", {}, words.startAfreshAbout), element(document, "p", {}, words.rights)),
+  menu("Notebook", undo, redo, button(document, "Save now", () => say(ask.save)), ...versions, keep("copy", words.keepCopy), keep("report", words.report))];
+  place.append(main, ...menus, button(document, "Present", present, { id: "present", "aria-pressed": "false" }));
 
   return {
-    render({ steps, work, session: state }) {
+    render({ steps, work, session: state, mayRun, offer }) {
       const { old, all } = pending(steps);
       place.hidden = false;
       busy = work.busy;
       what = old > 0 ? extent.outOfDate : extent.everything;
       label.data = busy ? words.stop : words.workOut;
       detail.textContent = busy ? `step ${work.position} of ${work.count}` : what === extent.outOfDate ? `${old} out of date` : words.everything;
-      main.disabled = all === 0;
-      again.disabled = busy || all === 0;
+      const cannot = all === 0 || !mayRun || Boolean(offer?.isShown);
+      main.disabled = cannot && !busy;
+      again.disabled = startAfresh.disabled = busy || cannot;
       session.textContent = state.words;
       undo.disabled = !work.canUndo;
       redo.disabled = !work.canRedo;

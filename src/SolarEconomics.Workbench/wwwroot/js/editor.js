@@ -42,6 +42,7 @@ export function createEditor({ parent, text, nonce, changed, workOut, save, comp
   });
   let quietly = false;
   return {
+    get caret() { return view.state.selection.main.head; },
     get text() { return view.state.doc.toString(); },
     /** Puts in a text that came from the host, without telling it back. */
     replace(next) {

@@ -14,6 +14,17 @@ export const ask = Object.freeze({
   redo: "redo",
   save: "save",
   complete: "complete",
+  letCodeRun: "letCodeRun",
+  splitStep: "splitStep",
+  joinStep: "joinStep",
+  changeKind: "changeKind",
+  copyStep: "copyStep",
+  putStep: "putStep",
+  askVersions: "askVersions",
+  lookAtVersion: "lookAtVersion",
+  showState: "showState",
+  takeState: "takeState",
+  leaveState: "leaveState",
 });
 
 /** What the host tells the page. */
@@ -25,6 +36,7 @@ export const told = Object.freeze({
   saved: "saved",
   sessionChanged: "sessionChanged",
   completed: "completed",
+  versionsFound: "versionsFound",
   notice: "notice",
 });
 

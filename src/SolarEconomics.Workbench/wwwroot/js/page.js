@@ -7,6 +7,7 @@ import { createActs } from "./acts.js";
 import { createAnswers } from "./answer.js";
 import { createAssumptions } from "./assumptions.js";
 import { createCard } from "./card.js";
+import { createChoices } from "./choices.js";
 import { createCharts } from "./charts.js";
 import { createCompletions } from "./completions.js";
 import { createDrawing } from "./drawing.js";
@@ -17,6 +18,7 @@ import { createPart } from "./part.js";
 import { createPresenting } from "./presenting.js";
 import { createProse } from "./prose.js";
 import { createTools } from "./tools.js";
+import { createVersions } from "./versions.js";
 
 export function openPage(window, name) {
   const { document } = window;
@@ -42,7 +44,10 @@ export function openPage(window, name) {
   const tools = createTools(document, say);
   const nonce = document.querySelector('meta[name="editor-nonce"]').content;
   const presenting = createPresenting(window, main, at("acts"));
-  const acts = createActs(document, at("acts"), { say, present: () => presenting.toggle() });
+  const choices = createChoices(document, at("choices"), say);
+  const versions = createVersions(document, say);
+  const addressOf = (what) => `${what}?notebook=${encodeURIComponent(name)}`;
+  const acts = createActs(document, at("acts"), { say, present: () => presenting.toggle(), versions: versions.parts, addressOf });
   const assumptions = createAssumptions(document, at("assume"), say);
   const notebook = createNotebook(document, {
     main, outline: at("outline"), card: createCard(document), frame: () => main.querySelector(".drawing"),
@@ -52,10 +57,10 @@ export function openPage(window, name) {
 
   state.listen((kind, now) => {
     if (!now.notebook) return;
-    const { question, place, steps, saved } = now.notebook;
+    const { question, place: file, steps, saved } = now.notebook;
     if (kind === told.opened) {
       at("question").textContent = question;
-      at("place").textContent = place;
+      at("place").textContent = file;
       document.title = question;
       if (now.connected) notice.clear();
     }
@@ -63,6 +68,10 @@ export function openPage(window, name) {
     if (kind === told.opened || kind === told.assumptionsChanged) assumptions.render(now.notebook.assumptions);
     if (kind === told.opened || kind === told.saved) at("saved").textContent = saved;
     acts.render(now.notebook);
+    if (kind !== told.opened) return;
+    choices.render(now.notebook);
+    const isElsewhere = Boolean(now.notebook.offer?.isShown);
+    for (const place of main.querySelectorAll(".code, .tools, .writing")) place.inert = isElsewhere;
   });
 
   const heard = {
@@ -85,6 +94,7 @@ export function openPage(window, name) {
     },
     hear: (message) => {
       if (message.message === told.completed) completions.answer(message);
+      else if (message.message === told.versionsFound) versions.render(message.versions);
       else if (message.message === told.notice) notice.show(message.words);
       else if (heard[message.message]) state.change(message.message, (s) => heard[message.message](s, message));
     },

@@ -13,9 +13,9 @@ export function createPart(document, { answers, edits, tools, say, complete, non
     const code = element(document, "div.code");
     const workOut = (what) => say(ask.workOut, { extent: what, step: step.id });
     const buttons = element(document, "div.tools", {},
-      button(document, "Work out this step", () => workOut(extent.step)),
-      button(document, "Work out down to here", () => workOut(extent.toHere)),
-      element(document, "span.gap"), tools(step.id, "code"));
+      button(document, "Work out this step", () => workOut(extent.step), { class: "works" }),
+      button(document, "Work out down to here", () => workOut(extent.toHere), { class: "works" }),
+      element(document, "span.gap"), tools({ id: step.id, kind: "code", caret: () => editor?.caret ?? 0 }));
     const working = element(document, "details.beneath", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
     const root = element(document, "div.part", { "data-step": step.id }, name, place, nothing, working);
     let current = step, drawn = null, drawnNamed = null, editor = null;

@@ -2,9 +2,20 @@
 import { button, element } from "./dom.js";
 import { ask } from "./messages.js";
 
-export const createTools = (document, say) => (step, kind) => element(document, "span.tools", {},
-  button(document, "Add a step below", () => say(ask.addStep, { after: step, kind: "code" }), { class: "plain" }),
-  button(document, "Add text below", () => say(ask.addStep, { after: step, kind: "text" }), { class: "plain" }),
-  button(document, "Move up", () => say(ask.moveStep, { step, by: -1 }), { class: "plain" }),
-  button(document, "Move down", () => say(ask.moveStep, { step, by: 1 }), { class: "plain" }),
-  button(document, kind === "code" ? "Delete this step" : "Delete this text", () => say(ask.deleteStep, { step }), { class: "plain" }));
+/** @param {{id: string, kind: string, caret: () => number}} step */
+export const createTools = (document, say) => ({ id, kind, caret }) => {
+  const isCode = kind === "code";
+  const plain = (label, act) => button(document, label, act, { class: "plain" });
+  return element(document, "span.tools", {},
+    plain("Add a step below", () => say(ask.addStep, { after: id, kind: "code" })),
+    plain("Add text below", () => say(ask.addStep, { after: id, kind: "text" })),
+    element(document, "details.further", {}, element(document, "summary", {}, isCode ? "More for this step" : "More for this text"), element(document, "span.tools", {},
+      plain("Move up", () => say(ask.moveStep, { step: id, by: -1 })),
+      plain("Move down", () => say(ask.moveStep, { step: id, by: 1 })),
+      plain("Split where the cursor is", () => say(ask.splitStep, { step: id, position: caret() })),
+      plain("Join with the one below", () => say(ask.joinStep, { step: id })),
+      plain(isCode ? "Turn into text" : "Turn into code", () => say(ask.changeKind, { step: id })),
+      plain("Copy", () => say(ask.copyStep, { step: id })),
+      plain("Put the copied one below", () => say(ask.putStep, { after: id })),
+      plain(isCode ? "Delete this step" : "Delete this text", () => say(ask.deleteStep, { step: id })))));
+};

@@ -37,5 +37,11 @@ export const words = Object.freeze({
   again: "Work out everything again, from the top",
   lost: "The program no longer answers. Your steps are kept as far as they were saved; trying again …",
   nothingToShow: "Worked out; this step has no answer to show.",
+  fromElsewhere: "This notebook comes from elsewhere: nobody has let its code run on this computer. You see the answers that were saved in it. Code in a step has your own rights here, over your files too.",
+  letRun: "Let its code run",
+  versions: "Earlier versions",
+  noVersions: "None yet. One is kept for every ten minutes of work, for two weeks.",
+  keepCopy: "Keep a copy of the notebook",
+  report: "Keep a report",
   noShelf: "No notebook was found here. Start the program with the name of one.",
 });

@@ -1,0 +1,59 @@
+using System.Net;
+using System.Net.WebSockets;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace SolarEconomics.Workbench.Tests;
+
+/// <summary>Talks with a running program as the page does: the one-time address, the cookie, the messages.</summary>
+internal sealed class HostConversation : IDisposable
+{
+    private readonly ClientWebSocket socket = new();
+
+    private HostConversation(string cookie, Uri address) => (Cookie, Address) = (cookie, address);
+
+    public string Cookie { get; }
+
+    public Uri Address { get; }
+
+    public static async Task<HostConversation> BeginAsync(string addressWithToken)
+    {
+        var address = new Uri(addressWithToken);
+        using var handler = new HttpClientHandler { AllowAutoRedirect = false, UseCookies = false };
+        using var client = new HttpClient(handler);
+        using var answer = await client.GetAsync(address);
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+        var talk = new HostConversation(answer.Headers.GetValues("Set-Cookie").Single().Split(';')[0], new Uri(address.GetLeftPart(UriPartial.Authority)));
+        talk.socket.Options.SetRequestHeader("Cookie", talk.Cookie);
+        talk.socket.Options.SetRequestHeader("Origin", address.GetLeftPart(UriPartial.Authority));
+        await talk.socket.ConnectAsync(new Uri($"ws://{address.Authority}/talk{answer.Headers.Location!.OriginalString[1..]}"), CancellationToken.None);
+        return talk;
+    }
+
+    public Task SayAsync(PageCommand command) =>
+        socket.SendAsync(JsonSerializer.SerializeToUtf8Bytes(command, PageJson.Default.PageCommand), WebSocketMessageType.Text, endOfMessage: true, CancellationToken.None);
+
+    /// <summary>The next message of the host; null once the line is gone.</summary>
+    public async Task<JsonNode?> HearAsync()
+    {
+        using var message = new MemoryStream();
+        var buffer = new byte[65536];
+        try
+        {
+            while (true)
+            {
+                var part = await socket.ReceiveAsync(buffer.AsMemory(), CancellationToken.None);
+                if (part.MessageType != WebSocketMessageType.Text) return null;
+                message.Write(buffer, 0, part.Count);
+                if (part.EndOfMessage) return JsonNode.Parse(Encoding.UTF8.GetString(message.ToArray()));
+            }
+        }
+        catch (WebSocketException)
+        {
+            return null;
+        }
+    }
+
+    public void Dispose() => socket.Dispose();
+}
