@@ -47,6 +47,9 @@ public static class ChildHost
             case AnswerInput answer:
                 session.AnswerInput(answer.InputId, answer.Text);
                 break;
+            case ReadTable asked:
+                _ = Read(asked, session, pipe);
+                break;
             case CompleteCode asked:
                 _ = Complete(asked, session, pipe);
                 break;
@@ -55,6 +58,18 @@ public static class ChildHost
 
     private static async Task Complete(CompleteCode asked, EngineSession session, MessagePipe pipe) =>
         Send(pipe, new CompletionsFound(asked.RequestId, await session.CompleteAsync(asked.Code, asked.Position)));
+
+    private static async Task Read(ReadTable asked, EngineSession session, MessagePipe pipe)
+    {
+        TablePage? page;
+        try { page = await session.ReadTableAsync(asked.Query); }
+        catch (Exception e) when (e is not OperationCanceledException)
+        {
+            // The values' own code failed while they were compared or said; the reader is told in the table's place.
+            page = new TablePage(["The table could not be read"], [[e.Message]], 1, 1);
+        }
+        Send(pipe, new TableRead(asked.RequestId, page));
+    }
 
     private static void Send(MessagePipe pipe, SessionEvent happened)
     {

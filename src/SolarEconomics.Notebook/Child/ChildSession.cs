@@ -12,6 +12,7 @@ internal sealed class ChildSession : ISession
     private readonly StepQueue queue;
     private readonly MemoryMeter meter;
     private readonly ConcurrentDictionary<int, TaskCompletionSource<IReadOnlyList<Completion>>> completions = new();
+    private readonly ConcurrentDictionary<int, TaskCompletionSource<TablePage?>> readings = new();
     private readonly Lock gate = new();
     private ChildProcess? child;
     private StepAtWork? atWork;
@@ -79,6 +80,19 @@ internal sealed class ChildSession : ISession
         await Task.WhenAny(answer.Task, asked.Ended, Task.Delay(Timeout.Infinite, cancel));
         completions.TryRemove(id, out _);
         return answer.Task.IsCompletedSuccessfully ? await answer.Task : [];
+    }
+
+    public async Task<TablePage?> ReadTableAsync(TableQuery query, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        if (child is not { Ready.IsCompleted: true } asked) return null;
+        var id = Interlocked.Increment(ref requests);
+        var answer = new TaskCompletionSource<TablePage?>(TaskCreationOptions.RunContinuationsAsynchronously);
+        readings[id] = answer;
+        asked.Send(new ReadTable(id, query));
+        await Task.WhenAny(answer.Task, asked.Ended, Task.Delay(Timeout.Infinite, cancel));
+        readings.TryRemove(id, out _);
+        return answer.Task.IsCompletedSuccessfully ? await answer.Task : null;
     }
 
     public void AnswerInput(string inputId, string text) => child?.Send(new AnswerInput(inputId, text));
@@ -173,6 +187,9 @@ internal sealed class ChildSession : ISession
                 break;
             case CompletionsFound found:
                 if (completions.TryGetValue(found.RequestId, out var answer)) answer.TrySetResult(found.Items);
+                break;
+            case TableRead read:
+                if (readings.TryGetValue(read.RequestId, out var page)) page.TrySetResult(read.Page);
                 break;
             case StepEnded ended:
                 if (atWork is { } work) Finish(work, ended);

@@ -8,5 +8,6 @@ namespace SolarEconomics.Notebook;
 [JsonDerivedType(typeof(RunStep), nameof(RunStep))]
 [JsonDerivedType(typeof(StopStep), nameof(StopStep))]
 [JsonDerivedType(typeof(CompleteCode), nameof(CompleteCode))]
+[JsonDerivedType(typeof(ReadTable), nameof(ReadTable))]
 [JsonDerivedType(typeof(AnswerInput), nameof(AnswerInput))]
 public abstract record SessionCommand;

@@ -11,6 +11,7 @@ public sealed class EngineSession : ISession
     private readonly EventRelay relay = new();
     private readonly StepQueue queue;
     private readonly ConcurrentDictionary<string, TaskCompletionSource<string>> questions = new(StringComparer.Ordinal);
+    private readonly TableShelf tables = new();
     private readonly PrintBuffer prints;
     private EngineKernel? engine;
     private Task warm = Task.CompletedTask;
@@ -102,6 +103,13 @@ public sealed class EngineSession : ISession
     }
 
     /// <inheritdoc/>
+    public Task<TablePage?> ReadTableAsync(TableQuery query, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        return Task.Run(() => tables.Read(query), cancel);
+    }
+
+    /// <inheritdoc/>
     public void AnswerInput(string inputId, string text)
     {
         ArgumentNullException.ThrowIfNull(inputId);
@@ -144,6 +152,7 @@ public sealed class EngineSession : ISession
         var stopped = false;
         stepId = step.StepId;
         var number = ++runNumber;
+        tables.Forget(step.StepId);
         using var working = new EngineRun(Hear, Enter);
         using var cancelling = cancel.Register(working.Stop);
         run = working;
@@ -174,6 +183,7 @@ public sealed class EngineSession : ISession
                 case EngineValue value:
                     prints.Flush();
                     var shown = ResultFormatter.Format(value.Value, culture);
+                    tables.Keep(step.StepId, value.Value, shown, culture);
                     relay.Raise(new OutputAdded(step.StepId, value.IsResult ? Outputs.Result(shown, number) : Outputs.Shown(shown)));
                     break;
             }

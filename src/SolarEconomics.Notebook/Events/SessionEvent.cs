@@ -11,6 +11,7 @@ namespace SolarEconomics.Notebook;
 [JsonDerivedType(typeof(StepFailed), nameof(StepFailed))]
 [JsonDerivedType(typeof(StepStopped), nameof(StepStopped))]
 [JsonDerivedType(typeof(CompletionsFound), nameof(CompletionsFound))]
+[JsonDerivedType(typeof(TableRead), nameof(TableRead))]
 [JsonDerivedType(typeof(StateChanged), nameof(StateChanged))]
 [JsonDerivedType(typeof(MemoryMeasured), nameof(MemoryMeasured))]
 [JsonDerivedType(typeof(SessionEnded), nameof(SessionEnded))]

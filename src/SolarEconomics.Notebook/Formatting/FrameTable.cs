@@ -26,12 +26,6 @@ internal static class FrameTable
 
         private string Count(long number, string what) => number.ToString("N0", culture) + " " + (number == 1 ? what : what + "s");
 
-        private string Say(object? value) => value switch
-        {
-            null => "missing",
-            double number => number.ToString("#,0.####", culture),
-            IFormattable formattable => formattable.ToString(null, culture),
-            _ => value.ToString() ?? "",
-        };
+        private string Say(object? value) => TableRows.Said(value, culture);
     }
 }

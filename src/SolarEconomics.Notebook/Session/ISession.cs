@@ -30,6 +30,11 @@ public interface ISession : IAsyncDisposable
     /// <param name="cancel">Gives up.</param>
     Task<IReadOnlyList<Completion>> CompleteAsync(string code, int position, CancellationToken cancel = default);
 
+    /// <summary>Rows of a table that a step answered with; <see langword="null"/> where the session does not hold it any more.</summary>
+    /// <param name="query">Which rows, in which order.</param>
+    /// <param name="cancel">Gives up.</param>
+    Task<TablePage?> ReadTableAsync(TableQuery query, CancellationToken cancel = default);
+
     /// <summary>Answers an <see cref="InputAsked"/>.</summary>
     /// <param name="inputId">Name of the question.</param>
     /// <param name="text">The line of text.</param>

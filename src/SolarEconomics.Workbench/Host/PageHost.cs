@@ -59,6 +59,8 @@ internal sealed class PageHost : IAsyncDisposable
     {
         "/notebooks.json" => context.Response.WriteAsJsonAsync(Shelf.In(room), PageJson.Default.IReadOnlyListShelfEntry),
         "/talk" => PageTalk.Talk(context, room, desk),
+        "/table.json" => PageTables.Show(context, room, desk),
+        "/table.csv" => PageTables.Keep(context, room, desk),
         "/copy" => PageKeeping.Copy(context, room, desk),
         "/report" => PageKeeping.Report(context, room, desk),
         var path => files.Answer(context, path ?? "/"),

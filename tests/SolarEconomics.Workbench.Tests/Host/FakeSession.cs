@@ -3,15 +3,20 @@ using SolarEconomics.Notebook;
 
 namespace SolarEconomics.Workbench.Tests;
 
-/// <summary>A session that needs no compiler: it answers with the code it was given, fails on <c>fail</c>, hangs on <c>hang</c>, and on <c>die</c> its process is gone and replaced.</summary>
+/// <summary>A session that needs no compiler: it answers with the code it was given, fails on <c>fail</c>, hangs on <c>hang</c>, asks on <c>ask</c>, and on <c>die</c> its process is gone and replaced.</summary>
 internal sealed class FakeSession : ISession
 {
     private readonly List<Action<SessionEvent>> listeners = [];
     private TaskCompletionSource? hanging;
+    private TaskCompletionSource<string>? asking;
 
     public List<string> Ran { get; } = [];
 
     public int Restarts { get; private set; }
+
+    public int Closes { get; private set; }
+
+    public List<string> Answers { get; } = [];
 
     public SessionState State => SessionState.Ready;
 
@@ -29,6 +34,12 @@ internal sealed class FakeSession : ISession
             hanging = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
             await hanging.Task;
             return new StepStopped(step.StepId, "Stopped by you.", TimeSpan.Zero);
+        }
+        if (step.Code.Contains("ask", StringComparison.Ordinal))
+        {
+            asking = new TaskCompletionSource<string>(TaskCreationOptions.RunContinuationsAsynchronously);
+            Tell(new InputAsked(step.StepId, "input-1", "How many panels? ", IsSecret: false));
+            await asking.Task;
         }
         if (step.Code.Contains("die", StringComparison.Ordinal))
         {
@@ -59,9 +70,19 @@ internal sealed class FakeSession : ISession
     public Task<IReadOnlyList<Completion>> CompleteAsync(string code, int position, CancellationToken cancel = default) =>
         Task.FromResult<IReadOnlyList<Completion>>([new Completion("Payback", "Property")]);
 
-    public void AnswerInput(string inputId, string text) { }
+    public Task<TablePage?> ReadTableAsync(TableQuery query, CancellationToken cancel = default) => Task.FromResult<TablePage?>(null);
 
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+    public void AnswerInput(string inputId, string text)
+    {
+        Answers.Add(text);
+        asking?.TrySetResult(text);
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        Closes++;
+        return ValueTask.CompletedTask;
+    }
 
     private void Tell(SessionEvent told) => listeners.ForEach(hear => hear(told));
 

@@ -10,11 +10,10 @@ internal sealed class OpenPage : IAsyncDisposable
     private readonly PageLine line = new();
     private readonly OpenNotebook notebook;
 
-    /// <summary>Opens a notebook whose code may run.</summary>
-    public OpenPage(string path, StateFolder? state = null, bool letRun = true, TimeProvider? time = null)
+    /// <summary>Opens a notebook, whose code may run.</summary>
+    public OpenPage(string path, Shared? shared = null, bool letRun = true, TimeProvider? time = null)
     {
-        var clock = time ?? TimeProvider.System;
-        Shared = new Shared(_ => Session, clock, state ?? Scratch.StateBeside(path));
+        Shared = shared ?? new Shared(_ => Session, time ?? TimeProvider.System, Scratch.StateBeside(path));
         if (letRun) Shared.LetRun.Remember(NotebookDocument.Load(path));
         notebook = new OpenNotebook(path, Shared);
         notebook.Join(line);
@@ -37,6 +36,17 @@ internal sealed class OpenPage : IAsyncDisposable
     {
         foreach (var command in commands) notebook.Ask(command, line);
         await UntilAsync(() => !Busy);
+    }
+
+    /// <summary>Asks, and does not wait.</summary>
+    public void Ask(PageCommand command) => notebook.Ask(command, line);
+
+    /// <summary>Waits until all that was asked and all that rang is done.</summary>
+    public async Task SettleAsync()
+    {
+        // A timer that rang first runs on the pool, then comes into the notebook's loop.
+        await Task.Delay(5);
+        await notebook.SettledAsync();
     }
 
     /// <summary>Waits until the page was told something; fails after ten seconds with what it was told instead.</summary>

@@ -5,25 +5,74 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace SolarEconomics.Workbench;
 
 /// <summary>The names that a step defines for the steps below, and those it uses from above, as far as its text tells.</summary>
-/// <param name="Defines">Variables, functions and types declared at the top, and what is assigned or may be changed by a call.</param>
+/// <param name="Declares">Variables, functions and types declared at the top.</param>
+/// <param name="Changes">What is assigned, or may be changed by a call, without being declared here.</param>
 /// <param name="Uses">Names that the step does not declare itself before using them.</param>
+/// <param name="Gives">Names that it hands to functions of the notebook, which may change what is behind them; with the function's name.</param>
+/// <param name="Aliases">Pairs of names that may stand for one object from here on.</param>
+/// <param name="Functions">Functions that it declares, with what they use and change.</param>
 /// <param name="IsForAll">Whether it changes what every later step means: usings and directives.</param>
-internal sealed record CodeNames(IReadOnlySet<string> Defines, IReadOnlySet<string> Uses, bool IsForAll)
+internal sealed record CodeNames(
+    IReadOnlySet<string> Declares, IReadOnlySet<string> Changes, IReadOnlySet<string> Uses, IReadOnlyList<(string Function, string Name)> Gives,
+    IReadOnlyList<(string One, string Other)> Aliases, IReadOnlyDictionary<string, FunctionNames> Functions, bool IsForAll)
 {
     private static readonly CSharpParseOptions Script = new(LanguageVersion.Latest, kind: SourceCodeKind.Script);
+
+    /// <summary>What the steps below may see of it: declared or changed.</summary>
+    public IReadOnlySet<string> Defines { get; } = Declares.Union(Changes).ToHashSet(StringComparer.Ordinal);
 
     public static CodeNames Of(string code)
     {
         var root = CSharpSyntaxTree.ParseText(code, Script).GetCompilationUnitRoot();
         var declared = root.Members.SelectMany(Declared).ToHashSet(StringComparer.Ordinal);
-        var inner = root.DescendantNodes().SelectMany(DeclaredInside).ToHashSet(StringComparer.Ordinal);
-        var names = root.DescendantNodes().OfType<IdentifierNameSyntax>().Where(IsFree).Select(name => name.Identifier.ValueText).ToHashSet(StringComparer.Ordinal);
-        var changed = root.DescendantNodes().SelectMany(Changed).Where(name => !inner.Contains(name) && !declared.Contains(name)).ToHashSet(StringComparer.Ordinal);
-        var uses = names.Where(name => !inner.Contains(name) && (!declared.Contains(name) || IsUsedBeforeDeclared(root, name))).ToHashSet(StringComparer.Ordinal);
-        declared.UnionWith(changed);
-        var isForAll = root.Usings.Count > 0 || root.ContainsDirectives;
-        return new CodeNames(declared, uses, isForAll);
+        // A function changes something where it is called, not where it stands.
+        var (uses, changes) = FreeIn(root, root.Members.SelectMany(FunctionsOf).Select(function => function.Body).ToHashSet());
+        uses.RemoveWhere(name => declared.Contains(name) && !IsUsedBeforeDeclared(root, name));
+        changes.ExceptWith(declared);
+        var calls = root.DescendantNodes().OfType<InvocationExpressionSyntax>().ToList();
+        var gives = calls.Where(call => call.Expression is not MemberAccessExpressionSyntax || ChangingCalls.Root(call.Expression).Any())
+            .SelectMany(call => call.ArgumentList.Arguments.Select(given => given.Expression).OfType<IdentifierNameSyntax>()
+                .SelectMany(given => ChangingCalls.Root(call.Expression).Select(function => (function, given.Identifier.ValueText))));
+        return new CodeNames(declared, changes, uses, [.. gives.Distinct()], [.. root.DescendantNodes().SelectMany(Aliased)], FunctionsIn(root), root.Usings.Count > 0 || root.ContainsDirectives);
     }
+
+    /// <summary>Names that a piece of code uses and changes without having made them itself.</summary>
+    private static (HashSet<string> Uses, HashSet<string> Changes) FreeIn(SyntaxNode code, HashSet<SyntaxNode>? changingElsewhere = null)
+    {
+        var inner = code.DescendantNodesAndSelf().SelectMany(DeclaredInside).ToHashSet(StringComparer.Ordinal);
+        var uses = code.DescendantNodes().OfType<IdentifierNameSyntax>().Where(IsFree).Select(name => name.Identifier.ValueText).ToHashSet(StringComparer.Ordinal);
+        var changes = code.DescendantNodes(into => changingElsewhere?.Contains(into) != true).SelectMany(Changed).ToHashSet(StringComparer.Ordinal);
+        uses.ExceptWith(inner);
+        changes.ExceptWith(inner);
+        return (uses, changes);
+    }
+
+    private static Dictionary<string, FunctionNames> FunctionsIn(CompilationUnitSyntax root)
+    {
+        var found = new Dictionary<string, FunctionNames>(StringComparer.Ordinal);
+        foreach (var (name, body) in root.Members.SelectMany(FunctionsOf))
+        {
+            var (uses, changes) = FreeIn(body);
+            found[name] = new FunctionNames(uses, changes);
+        }
+        return found;
+    }
+
+    private static IEnumerable<(string Name, SyntaxNode Body)> FunctionsOf(MemberDeclarationSyntax member) => member switch
+    {
+        MethodDeclarationSyntax method => [(method.Identifier.ValueText, method)],
+        GlobalStatementSyntax { Statement: LocalFunctionStatementSyntax function } => [(function.Identifier.ValueText, function)],
+        FieldDeclarationSyntax field => field.Declaration.Variables.Where(one => one.Initializer?.Value is LambdaExpressionSyntax).Select(one => (one.Identifier.ValueText, (SyntaxNode)one.Initializer!.Value)),
+        _ => [],
+    };
+
+    /// <summary>Two names for what may be one object: <c>var b = a</c>.</summary>
+    private static IEnumerable<(string One, string Other)> Aliased(SyntaxNode node) => node switch
+    {
+        VariableDeclaratorSyntax { Initializer.Value: IdentifierNameSyntax other } variable => [(variable.Identifier.ValueText, other.Identifier.ValueText)],
+        AssignmentExpressionSyntax { RawKind: (int)SyntaxKind.SimpleAssignmentExpression, Left: IdentifierNameSyntax one, Right: IdentifierNameSyntax other } => [(one.Identifier.ValueText, other.Identifier.ValueText)],
+        _ => [],
+    };
 
     /// <summary>What a member at the top of the script leaves behind.</summary>
     private static IEnumerable<string> Declared(MemberDeclarationSyntax member) => member switch
@@ -54,21 +103,12 @@ internal sealed record CodeNames(IReadOnlySet<string> Defines, IReadOnlySet<stri
     /// <summary>Names that are assigned, passed by reference, or on which something is called for its effect alone.</summary>
     private static IEnumerable<string> Changed(SyntaxNode node) => node switch
     {
-        AssignmentExpressionSyntax { Parent: not InitializerExpressionSyntax } assignment => Root(assignment.Left),
-        PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PreIncrementExpression or (int)SyntaxKind.PreDecrementExpression } step => Root(step.Operand),
-        PostfixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PostIncrementExpression or (int)SyntaxKind.PostDecrementExpression } step => Root(step.Operand),
-        ArgumentSyntax { RefKindKeyword.RawKind: not (int)SyntaxKind.None } argument => Root(argument.Expression),
-        ExpressionStatementSyntax { Expression: InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax access }, SemicolonToken.IsMissing: false } => Root(access.Expression),
-        _ => [],
-    };
-
-    private static IEnumerable<string> Root(ExpressionSyntax expression) => expression switch
-    {
-        IdentifierNameSyntax name => [name.Identifier.ValueText],
-        MemberAccessExpressionSyntax access => Root(access.Expression),
-        ElementAccessExpressionSyntax access => Root(access.Expression),
-        InvocationExpressionSyntax call => Root(call.Expression),
-        TupleExpressionSyntax tuple => tuple.Arguments.SelectMany(argument => Root(argument.Expression)),
+        AssignmentExpressionSyntax { Parent: not InitializerExpressionSyntax } assignment => ChangingCalls.Root(assignment.Left),
+        PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PreIncrementExpression or (int)SyntaxKind.PreDecrementExpression } step => ChangingCalls.Root(step.Operand),
+        PostfixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PostIncrementExpression or (int)SyntaxKind.PostDecrementExpression } step => ChangingCalls.Root(step.Operand),
+        ArgumentSyntax { RefKindKeyword.RawKind: not (int)SyntaxKind.None } argument => ChangingCalls.Root(argument.Expression),
+        InvocationExpressionSyntax call when ChangingCalls.ChangesItsArgument(call) && call.ArgumentList.Arguments is [{ } first, ..] => ChangingCalls.Root(first.Expression),
+        InvocationExpressionSyntax call when ChangingCalls.ChangesItsObject(call) => ChangingCalls.Root(call.Expression),
         _ => [],
     };
 

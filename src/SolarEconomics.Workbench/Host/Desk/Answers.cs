@@ -11,6 +11,9 @@ internal static class Answers
     /// <summary>Characters of text that the page is given; the document keeps all of it.</summary>
     private const int LongestText = 200_000;
 
+    /// <summary>Characters of HTML, of a picture or of a figure that the page is given; a browser would stand still on more.</summary>
+    private const int LongestHtml = 8_000_000;
+
     private const int LongestFigure = 24;
 
     public static IReadOnlyList<Answer> Of(IEnumerable<JsonObject> outputs) => [.. outputs.Select(Of).OfType<Answer>()];
@@ -33,10 +36,11 @@ internal static class Answers
         }
         foreach (var kind in new[] { "image/png", "image/jpeg" })
         {
-            if (Joined(data[kind]) is { Length: > 0 } bytes) return new PictureAnswer($"data:{kind};base64,{bytes.ReplaceLineEndings("")}", Joined(data["text/plain"]));
+            if (Joined(data[kind]) is { Length: > 0 } bytes) return bytes.Length > LongestHtml * 4 ? new LongAnswer("picture", bytes.Length) : new PictureAnswer($"data:{kind};base64,{bytes.ReplaceLineEndings("")}", Joined(data["text/plain"]));
         }
         if (Joined(data["image/svg+xml"]) is { Length: > 0 } drawing) return new PictureAnswer("data:image/svg+xml;utf8," + Uri.EscapeDataString(drawing), Joined(data["text/plain"]));
-        if (html.Length > 0) return (Answer?)FindingMarkup.Read(html) ?? new HtmlAnswer(html);
+        if (html.Length > LongestHtml) return new LongAnswer("HTML", html.Length);
+        if (html.Length > 0) return FindingMarkup.Read(html) is { } finding ? finding with { Table = Text((metadata?["solareconomics"] as JsonObject)?["table"]) } : new HtmlAnswer(html);
         return Joined(data["text/plain"]) switch
         {
             "" => null,

@@ -15,6 +15,7 @@ internal sealed partial class OpenNotebook
             case Stop: StopWork(); break;
             case StartAfresh: StartOver(() => { }); break;
             case LetCodeRun: LetRun(); break;
+            case GiveInput give: Give(give); break;
             case EditStep edit: Change($"edit {edit.Step}", () => document.SetSource(edit.Step, edit.Text), edit.Step, isShape: ChangesHeading(edit)); break;
             case SetAssumption set: Assume(set, page); break;
             case AddStep add: Change("add", () => Add(add), null); break;
@@ -36,6 +37,15 @@ internal sealed partial class OpenNotebook
             case Complete ask: Watch(room.CompleteAsync(ask.Text, ask.Position, items => Offer(ask, items, page))); break;
             default: throw new ArgumentOutOfRangeException(nameof(command), command, "Unknown command.");
         }
+    }
+
+    private void Give(GiveInput give)
+    {
+        // Of two pages that answer, the first one counts.
+        if (!works.TryGetValue(give.Step, out var work) || work.Asks?.Input != give.Input) return;
+        work.Asks = null;
+        changedSteps.Add(give.Step);
+        room.Answer(give.Input, give.Text);
     }
 
     private History.Moment Now() => new(document.State(), mayRun);
@@ -96,13 +106,18 @@ internal sealed partial class OpenNotebook
         changedSteps.Add(id);
         if (document.Find(id) is not { Kind: StepKind.Code }) return;
         MarkOld(id);
-        foreach (var below in Dependence().Below(id)) MarkOld(below);
+        MarkReached(Dependence().Reached(id));
     }
 
-    private void MarkOld(string id)
+    private void MarkReached(IEnumerable<(string Id, bool IsSure)> reached)
     {
-        if (!works.TryGetValue(id, out var work) || work.State is StepState.None or StepState.Waiting or StepState.Working) return;
-        work.State = StepState.Old;
+        foreach (var (id, isSure) in reached) MarkOld(id, isSure);
+    }
+
+    private void MarkOld(string id, bool isSure = true)
+    {
+        if (!works.TryGetValue(id, out var work) || work.State is StepState.None or StepState.Waiting or StepState.Working or StepState.Old) return;
+        work.State = isSure ? StepState.Old : StepState.Perhaps;
         changedSteps.Add(id);
     }
 

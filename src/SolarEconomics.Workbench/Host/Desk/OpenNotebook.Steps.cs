@@ -14,17 +14,18 @@ internal sealed partial class OpenNotebook
     private void Delete(string id)
     {
         if (id == atWork) StopWork();
-        var reached = Dependence().Below(id);
+        var reached = Dependence().Reached(id);
         Change("delete", () => document.Delete(id), null);
-        foreach (var below in reached) MarkOld(below);
+        MarkReached(reached);
     }
 
     private void Move(MoveStep move)
     {
         var to = Math.Clamp(IndexOf(move.Step) + move.By, 0, document.Steps.Count - 1);
-        var reached = Dependence().Below(move.Step);
+        var reached = Dependence().Reached(move.Step);
         Change("move", () => document.Move(move.Step, to), null);
-        foreach (var id in reached.Union(Dependence().Below(move.Step), StringComparer.Ordinal)) MarkOld(id);
+        MarkReached(reached);
+        MarkReached(Dependence().Reached(move.Step));
     }
 
     /// <summary>Splits a step in two; the first keeps the name and the answer.</summary>
@@ -63,10 +64,11 @@ internal sealed partial class OpenNotebook
     {
         var isCode = document[id].Kind == StepKind.Code;
         if (isCode && id == atWork) StopWork();
-        var reached = Dependence().Below(id);
+        var reached = Dependence().Reached(id);
         Change("turn", () => document.SetKind(id, isCode ? StepKind.Text : StepKind.Code), null);
         works[id] = new StepWork { State = FirstState(document[id]) };
-        foreach (var below in reached.Union(Dependence().Below(id), StringComparer.Ordinal)) MarkOld(below);
+        MarkReached(reached);
+        MarkReached(Dependence().Reached(id));
     }
 
     private void Copy(string id, PageLine page)

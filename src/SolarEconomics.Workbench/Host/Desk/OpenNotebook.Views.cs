@@ -29,10 +29,21 @@ internal sealed partial class OpenNotebook
         if (work.StoppedBecause.Length > 0) answers = [.. answers, new ProblemAnswer(work.StoppedBecause, "", "")];
         return new StepView(
             step.Id, isText ? "text" : "code", (isText ? step.Heading : FirstComment(step.Source)) ?? "", step.Source,
-            isText ? Prose.WithoutHeading(step.Source) : "", work.State.ToString().ToLowerInvariant(), step.Source.Split('\n').Length, work.Seconds, answers);
+            isText ? Prose.WithoutHeading(step.Source) : "", work.State.ToString().ToLowerInvariant(), step.Source.Split('\n').Length, work.Seconds, answers, work.Asks, work.Hidden);
     }
 
-    private WorkView Work() => new(atWork is not null || waiting.Count > 0, planDone + 1, planCount, history.CanUndo, history.CanRedo);
+    private WorkView Work() => new(atWork is not null || waiting.Count > 0, planDone + 1, planCount, SecondsLeft(), history.CanUndo, history.CanRedo);
+
+    /// <summary>How long the rest will probably take: each step as long as the last time, one that never ran as long as the others on average. Null while nothing is known.</summary>
+    private double? SecondsLeft()
+    {
+        if (atWork is null) return null;
+        var known = works.Values.Select(work => work.Seconds).OfType<double>().ToList();
+        if (known.Count == 0) return null;
+        var usual = known.Average();
+        var current = Math.Max(0, (works[atWork].Seconds ?? usual) - time.GetElapsedTime(atWorkSince).TotalSeconds);
+        return current + waiting.Sum(id => works[id].Seconds ?? usual);
+    }
 
     private Dependence Dependence() => new([.. document.Steps.Where(step => step.Kind == StepKind.Code).Select(step => (step.Id, NamesOf(step)))]);
 

@@ -9,6 +9,7 @@ internal sealed partial class OpenNotebook
     private readonly Queue<string> waiting = new();
     private SessionView session = new("The session has not started.");
     private string? atWork;
+    private long atWorkSince;
     private bool isStartingOver;
     private bool isStopAsked;
     private int planDone;
@@ -22,7 +23,7 @@ internal sealed partial class OpenNotebook
 
     private void Queue(WorkOut ask)
     {
-        var plan = Plan.For(ask.Extent, ask.Step, Dependence(), id => works[id].CodeInSession == document[id].Source, id => works[id].State is StepState.Old or StepState.Perhaps);
+        var plan = Plan.For(ask.Extent, ask.Step, Dependence(), works, id => works[id].CodeInSession == document[id].Source, makers.GetValueOrDefault);
         if (atWork is null && waiting.Count == 0) planDone = planCount = 0;
         foreach (var id in plan.Where(id => id != atWork && !waiting.Contains(id, StringComparer.Ordinal)))
         {
@@ -42,9 +43,12 @@ internal sealed partial class OpenNotebook
         {
             if (document.Find(id) is not { } step) continue;
             atWork = id;
+            atWorkSince = time.GetTimestamp();
             isStopAsked = false;
             works[id].AnswerIsFromBefore = true;
             works[id].StoppedBecause = "";
+            works[id].HasRun = true;
+            works[id].Hidden = HiddenFor(id);
             Become(id, StepState.Working);
             var code = step.Source;
             Watch(room.RunAsync(new RunStep(id, code), end => Ended(end, code)));
@@ -54,15 +58,18 @@ internal sealed partial class OpenNotebook
 
     private void Ended(StepEnded end, string code)
     {
+        lastAsked = time.GetTimestamp();
         atWork = null;
         planDone++;
         if (works.TryGetValue(end.StepId, out var work) && document.Find(end.StepId) is { } step)
         {
             ForgetAnswerFromBefore(end.StepId, work);
             work.Seconds = end.Took.TotalSeconds;
+            work.Asks = null;
             work.CodeInSession = end is StepRan ? code : null;
             work.StoppedBecause = (end as StepStopped)?.Words ?? "";
             if (end is StepRan ran) document.SetRunNumber(end.StepId, ran.RunNumber);
+            RememberMaker(end.StepId);
             // Edited while it worked: what it answered belongs to the text before.
             Become(end.StepId, end switch
             {
@@ -110,11 +117,16 @@ internal sealed partial class OpenNotebook
                 document.AddOutput(added.StepId, added.Output);
                 changedSteps.Add(added.StepId);
                 break;
-            case InputAsked asked:
-                notices.Add($"A step asks for a line of text ({asked.Prompt.Trim()}), which this page cannot give yet. Stop it, and write the value into its working.");
+            case InputAsked asked when works.TryGetValue(asked.StepId, out var work):
+                work.Asks = new AskView(asked.InputId, asked.Prompt.Trim(), asked.IsSecret);
+                changedSteps.Add(asked.StepId);
                 break;
             case StateChanged changed:
                 Say(Words(changed.State));
+                break;
+            case MemoryMeasured memory:
+                session = session with { UsedBytes = memory.UsedBytes, LimitBytes = memory.LimitBytes };
+                different |= Told.Session;
                 break;
             case SessionEnded { Reason: not EndReason.Closed } ended:
                 ForgetValues();
@@ -126,9 +138,11 @@ internal sealed partial class OpenNotebook
     /// <summary>The session holds no values any more; the answers stay, as answers from before.</summary>
     private void ForgetValues()
     {
+        makers.Clear();
         foreach (var (id, work) in works)
         {
             work.CodeInSession = null;
+            work.HasRun = false;
             if (work.State == StepState.Done) Become(id, StepState.Kept);
         }
     }
@@ -155,7 +169,7 @@ internal sealed partial class OpenNotebook
 
     private void Say(string words)
     {
-        session = new SessionView(words);
+        session = session with { Words = words };
         different |= Told.Session;
     }
 

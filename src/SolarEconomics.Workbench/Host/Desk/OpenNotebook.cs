@@ -46,6 +46,8 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
         OfferWhatWasLeftBehind(path);
         // The first change would otherwise wait for the parser to come up, and the journal behind it.
         _ = Task.Run(() => CodeNames.Of("var first = 1;"));
+        lastAsked = time.GetTimestamp();
+        WatchForIdle();
         loop = Task.Run(LoopAsync);
     }
 
@@ -65,6 +67,7 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     /// <summary>A page asks for something.</summary>
     public void Ask(PageCommand command, PageLine page) => Post(() =>
     {
+        lastAsked = time.GetTimestamp();
         try { Do(command, page); }
         catch (ArgumentException failure)
         {
@@ -82,6 +85,9 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
         if (!happenings.Writer.TryWrite(() => text.SetResult(document.ToJson()))) text.SetCanceled();
         return text.Task;
     }
+
+    /// <summary>Rows of a table that a step answered with; null where the session does not hold it any more.</summary>
+    public Task<TablePage?> TableAsync(TableQuery query) => room.ReadTableAsync(query);
 
     /// <summary>Ends when everything that came before is done and told. For tests.</summary>
     public Task SettledAsync()

@@ -9,7 +9,7 @@ namespace SolarEconomics.Workbench;
 /// <param name="post">Puts something into the notebook's loop.</param>
 internal sealed class SessionRoom(Func<SessionOptions, ISession> open, SessionOptions options, Action<SessionEvent> hear, Action<Action> post) : IAsyncDisposable
 {
-    private ISession? session;
+    private volatile ISession? session;
     private IDisposable? listening;
 
     /// <summary>Opens the session where its code may run, so that the first step need not wait for it.</summary>
@@ -17,6 +17,9 @@ internal sealed class SessionRoom(Func<SessionOptions, ISession> open, SessionOp
     {
         if (mayRun) Opened();
     }
+
+    /// <summary>Whether there is a session.</summary>
+    public bool IsOpen => session is not null;
 
     /// <summary>Works one step out and hands over how it ended.</summary>
     public async Task RunAsync(RunStep step, Action<StepEnded> ended)
@@ -39,6 +42,21 @@ internal sealed class SessionRoom(Func<SessionOptions, ISession> open, SessionOp
         post(ready);
     }
 
+    /// <summary>Gives a step the line of text that it waits for.</summary>
+    public void Answer(string inputId, string text) => session?.AnswerInput(inputId, text);
+
+    /// <summary>Rows of a table that the session holds; null where it does not, or there is no session.</summary>
+    public Task<TablePage?> ReadTableAsync(TableQuery query) => session?.ReadTableAsync(query) ?? Task.FromResult<TablePage?>(null);
+
+    /// <summary>Ends the session; the next step opens another one.</summary>
+    public async Task CloseAsync()
+    {
+        if (session is not { } old) return;
+        listening?.Dispose();
+        session = null;
+        await old.DisposeAsync();
+    }
+
     /// <summary>Ways to go on typing.</summary>
     public async Task CompleteAsync(string code, int position, Action<IReadOnlyList<Completion>> offer)
     {
@@ -55,9 +73,5 @@ internal sealed class SessionRoom(Func<SessionOptions, ISession> open, SessionOp
         return session;
     }
 
-    public async ValueTask DisposeAsync()
-    {
-        listening?.Dispose();
-        if (session is not null) await session.DisposeAsync();
-    }
+    public async ValueTask DisposeAsync() => await CloseAsync();
 }

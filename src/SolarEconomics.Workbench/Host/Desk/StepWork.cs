@@ -16,6 +16,15 @@ internal sealed class StepWork
     /// <summary>Why it was stopped, in words; empty when it was not.</summary>
     public string StoppedBecause { get; set; } = "";
 
+    /// <summary>Whether it began to work in this session, so that what it changes in place is changed already.</summary>
+    public bool HasRun { get; set; }
+
+    /// <summary>What its answer rests on that reading from the top would not tell, in words; empty when there is nothing.</summary>
+    public string Hidden { get; set; } = "";
+
+    /// <summary>What the step asks of the reader and waits for; null when it asks nothing.</summary>
+    public AskView? Asks { get; set; }
+
     /// <summary>Whether the answer shown belongs to the run before and goes at the next output.</summary>
     public bool AnswerIsFromBefore { get; set; }
 }

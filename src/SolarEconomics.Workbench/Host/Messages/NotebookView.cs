@@ -9,12 +9,14 @@ internal sealed record NotebookView(
     string Question, string Place, IReadOnlyList<StepView> Steps, IReadOnlyList<AssumptionView> Assumptions,
     WorkView Work, SessionView Session, string Saved, bool MayRun, OfferView? Offer);
 
-/// <summary>How far working is: the place of the step at work among those asked for; and whether a change can be taken back or made again.</summary>
-internal sealed record WorkView(bool Busy, int Position, int Count, bool CanUndo, bool CanRedo);
+/// <summary>How far working is: the place of the step at work among those asked for, and how long the rest will probably take; and whether a change can be taken back or made again.</summary>
+internal sealed record WorkView(bool Busy, int Position, int Count, double? SecondsLeft, bool CanUndo, bool CanRedo);
 
 /// <summary>The session in words.</summary>
 /// <param name="Words">What it does.</param>
-internal sealed record SessionView(string Words);
+/// <param name="UsedBytes">Memory that its process holds; 0 where there is none.</param>
+/// <param name="LimitBytes">Memory at which the process is ended; 0 where there is no limit.</param>
+internal sealed record SessionView(string Words, long UsedBytes = 0, long LimitBytes = 0);
 
 /// <summary>One way to go on typing.</summary>
 internal sealed record CompletionView(string Label, string Detail);

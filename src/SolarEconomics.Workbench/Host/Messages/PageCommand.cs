@@ -16,6 +16,7 @@ namespace SolarEconomics.Workbench;
 [JsonDerivedType(typeof(Redo), "redo")]
 [JsonDerivedType(typeof(Save), "save")]
 [JsonDerivedType(typeof(Complete), "complete")]
+[JsonDerivedType(typeof(GiveInput), "giveInput")]
 [JsonDerivedType(typeof(LetCodeRun), "letCodeRun")]
 [JsonDerivedType(typeof(SplitStep), "splitStep")]
 [JsonDerivedType(typeof(JoinStep), "joinStep")]
@@ -66,6 +67,9 @@ internal sealed record Save : PageCommand;
 
 /// <summary>Asks for ways to go on typing.</summary>
 internal sealed record Complete(string Step, string Text, int Position, int Request) : PageCommand;
+
+/// <summary>Gives a step the line of text that it waits for.</summary>
+internal sealed record GiveInput(string Step, string Input, string Text) : PageCommand;
 
 /// <summary>The reader lets the notebook's code run, now and later.</summary>
 internal sealed record LetCodeRun : PageCommand;

@@ -2,7 +2,7 @@
 import { button, element } from "./dom.js";
 import { ask, extent } from "./messages.js";
 import { pending } from "./groups.js";
-import { words } from "./words.js";
+import { duration, memory, words } from "./words.js";
 
 /** A menu that closes on a choice, on Escape, and when something else is clicked. */
 function createMenu(document, label, ...parts) {
@@ -23,6 +23,8 @@ export function createActs(document, place, { say, present, versions, addressOf 
   const main = button(document, "", () => busy ? say(ask.stop) : say(ask.workOut, { extent: what }), { class: "main", id: "work" });
   main.append(label, detail);
   const session = element(document, "p", { role: "status" });
+  const meter = element(document, "meter", { min: 0, "aria-label": "Memory of the session" });
+  const used = element(document, "p", { hidden: true }, element(document, "span"), meter);
   const undo = button(document, "Undo", () => say(ask.undo));
   const redo = button(document, "Redo", () => say(ask.redo));
   const startAfresh = button(document, words.startAfresh, () => say(ask.startAfresh));
@@ -30,7 +32,7 @@ export function createActs(document, place, { say, present, versions, addressOf 
   // A file that the browser saves where its reader likes: also when the notebook's own folder takes nothing.
   const menu = (title, ...parts) => createMenu(document, title, ...parts);
   const keep = (what, label) => element(document, "a.act", { href: addressOf(what), download: "" }, label);
-  const menus = [menu("Session", session, again,
+  const menus = [menu("Session", session, used, again,
     startAfresh, element(document, "p", {}, words.startAfreshAbout), element(document, "p", {}, words.rights)),
   menu("Notebook", undo, redo, button(document, "Save now", () => say(ask.save)), ...versions, keep("copy", words.keepCopy), keep("report", words.report))];
   place.append(main, ...menus, button(document, "Present", present, { id: "present", "aria-pressed": "false" }));
@@ -42,11 +44,15 @@ export function createActs(document, place, { say, present, versions, addressOf 
       busy = work.busy;
       what = old > 0 ? extent.outOfDate : extent.everything;
       label.data = busy ? words.stop : words.workOut;
-      detail.textContent = busy ? `step ${work.position} of ${work.count}` : what === extent.outOfDate ? `${old} out of date` : words.everything;
+      detail.textContent = busy ? `step ${work.position} of ${work.count}${work.secondsLeft > 1 ? `, about ${duration(work.secondsLeft)} left` : ""}` : what === extent.outOfDate ? `${old} out of date` : words.everything;
       const cannot = all === 0 || !mayRun || Boolean(offer?.isShown);
       main.disabled = cannot && !busy;
       again.disabled = startAfresh.disabled = busy || cannot;
       session.textContent = state.words;
+      used.hidden = !state.usedBytes;
+      used.firstChild.textContent = `It holds ${memory(state.usedBytes)}${state.limitBytes ? ` of at most ${memory(state.limitBytes)}` : ""}.`;
+      Object.assign(meter, { max: state.limitBytes || state.usedBytes, value: state.usedBytes });
+      meter.hidden = !state.limitBytes;
       undo.disabled = !work.canUndo;
       redo.disabled = !work.canRedo;
     },

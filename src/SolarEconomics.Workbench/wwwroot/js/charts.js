@@ -1,8 +1,10 @@
 // charts.js: a chart on a card: drawn when it comes into sight, live under the pointer, with its words, its values and its picture.
 import { button, element } from "./dom.js";
+import { csvOf } from "./rows.js";
+import { words } from "./words.js";
 import { lookOf, onLookChange } from "./theme.js";
 
-export function createCharts(window, drawing) {
+export function createCharts(window, drawing, means) {
   const { document } = window;
   const shown = new Map();
   const sight = new window.IntersectionObserver((entries) => {
@@ -52,15 +54,19 @@ export function createCharts(window, drawing) {
   }
 
   return {
-    /** @param {{figure: object, name: string, alt: string}} chart @param {Element|null} before the picture of the last answer @param {Element} words what stands under it */
-    figure(chart, before, words) {
+    /** @param {{figure: object, name: string, alt: string}} chart @param {Element|null} before the picture of the last answer @param {Element} said what stands under it */
+    figure(chart, before, said) {
       const stage = element(document, "div.stage", { onpointerenter: () => live(stage) }, before ?? element(document, "p.blank", {}, "Drawing …"));
       const picture = (format, label) => button(document, label, () => download(chart, format), { class: "plain" });
       shown.set(stage, { ...chart, width: 0 });
       sight.observe(stage);
       resized.observe(stage);
-      return element(document, "figure.chart", {}, stage, element(document, "figcaption", {}, words,
-        element(document, "span.keep", {}, picture("png", "Keep as picture"), picture("svg", "Keep as drawing"))));
+      const numbers = chart.finding?.tables.at(-1);
+      const root = element(document, "figure.chart", {}, stage, element(document, "figcaption", {}, said, element(document, "span.keep", {},
+        picture("png", words.keepPicture), picture("svg", words.keepDrawing),
+        numbers ? button(document, words.keepTable, () => means.download(`${chart.name}.csv`, csvOf(numbers.columns, numbers.rows), "text/csv"), { class: "plain" }) : null,
+        button(document, words.wholeScreen, () => means.wholeScreen(root), { class: "plain" }))));
+      return root;
     },
     /** Forgets the charts inside an element that is about to be taken away. @returns {Array<Element>} their pictures */
     forget(place) {

@@ -8,7 +8,7 @@ export function createChoices(document, place, say) {
 
   function between({ words: text, isShown, showOther, showOwn, take, leave }) {
     const look = (label, other) => button(document, label, () => say(ask.showState, { other }), { "aria-pressed": String(isShown === other) });
-    return bar(text, look(showOwn, false), look(showOther, true), element(document, "span.gap"),
+    return bar(text, look(showOwn, false), look(showOther, true),
       button(document, leave, () => say(ask.leaveState)), button(document, take, () => say(ask.takeState), { class: isShown ? "main" : null }));
   }
 
@@ -19,7 +19,7 @@ export function createChoices(document, place, say) {
       document.body.classList.toggle("elsewhere", isElsewhere);
       place.replaceChildren(...[
         offer ? between(offer) : null,
-        mayRun || isElsewhere ? null : bar(words.fromElsewhere, element(document, "span.gap"), button(document, words.letRun, () => say(ask.letCodeRun), { class: "main" })),
+        mayRun || isElsewhere ? null : bar(words.fromElsewhere, button(document, words.letRun, () => say(ask.letCodeRun), { class: "main" })),
       ].filter(Boolean));
       place.hidden = place.children.length === 0;
     },

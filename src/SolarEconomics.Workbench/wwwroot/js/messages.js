@@ -14,6 +14,7 @@ export const ask = Object.freeze({
   redo: "redo",
   save: "save",
   complete: "complete",
+  giveInput: "giveInput",
   letCodeRun: "letCodeRun",
   splitStep: "splitStep",
   joinStep: "joinStep",

@@ -5,6 +5,7 @@ import { ask, told } from "./messages.js";
 import { words } from "./words.js";
 import { createActs } from "./acts.js";
 import { createAnswers } from "./answer.js";
+import { createAsking } from "./asking.js";
 import { createAssumptions } from "./assumptions.js";
 import { createCard } from "./card.js";
 import { createChoices } from "./choices.js";
@@ -12,6 +13,7 @@ import { createCharts } from "./charts.js";
 import { createCompletions } from "./completions.js";
 import { createDrawing } from "./drawing.js";
 import { createEdits } from "./edits.js";
+import { createMeans } from "./means.js";
 import { createNotebook } from "./notebook.js";
 import { createNotice } from "./notice.js";
 import { createPart } from "./part.js";
@@ -38,8 +40,9 @@ export function openPage(window, name) {
   }
 
   const drawing = createDrawing(window, main);
-  const charts = createCharts(window, drawing);
-  const answers = createAnswers(document, charts);
+  const means = createMeans(window);
+  const charts = createCharts(window, drawing, means);
+  const answers = createAnswers(document, charts, { notebook: name, fetch: (address) => window.fetch(address), means });
   const completions = createCompletions((message, content) => line.send(message, content), later);
   const tools = createTools(document, say);
   const nonce = document.querySelector('meta[name="editor-nonce"]').content;
@@ -51,7 +54,7 @@ export function openPage(window, name) {
   const assumptions = createAssumptions(document, at("assume"), say);
   const notebook = createNotebook(document, {
     main, outline: at("outline"), card: createCard(document), frame: () => main.querySelector(".drawing"),
-    part: createPart(document, { answers, edits, tools, say, complete: completions.ask, nonce }),
+    part: createPart(document, { answers, asking: createAsking(document, say), edits, tools, say, complete: completions.ask, nonce }),
     prose: createProse(document, { edits, tools }),
   });
 

@@ -4,10 +4,12 @@ import { ask, extent } from "./messages.js";
 import { counted, duration, stateWorthSaying, words } from "./words.js";
 import { createEditor } from "./editor.js";
 
-export function createPart(document, { answers, edits, tools, say, complete, nonce }) {
+export function createPart(document, { answers, asking, edits, tools, say, complete, nonce }) {
   return function part(step) {
     const name = element(document, "h3", { hidden: true });
     const place = element(document, "div.answers");
+    const asks = asking(step.id);
+    const hidden = element(document, "p.quiet.hint", { hidden: true });
     const nothing = element(document, "p.quiet", { hidden: true }, words.nothingToShow);
     const about = element(document, "span");
     const code = element(document, "div.code");
@@ -17,7 +19,7 @@ export function createPart(document, { answers, edits, tools, say, complete, non
       button(document, "Work out down to here", () => workOut(extent.toHere), { class: "works" }),
       element(document, "span.gap"), tools({ id: step.id, kind: "code", caret: () => editor?.caret ?? 0 }));
     const working = element(document, "details.beneath", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
-    const root = element(document, "div.part", { "data-step": step.id }, name, place, nothing, working);
+    const root = element(document, "div.part", { "data-step": step.id }, name, place, hidden, asks.root, nothing, working);
     let current = step, drawn = null, drawnNamed = null, editor = null;
 
     function opened() {
@@ -42,6 +44,9 @@ export function createPart(document, { answers, edits, tools, say, complete, non
       name.hidden = !named || !next.heading;
       name.textContent = next.heading;
       about.textContent = [counted(next.lines, "line"), duration(next.seconds), stateWorthSaying(next.state)].filter(Boolean).join(" · ");
+      hidden.hidden = !next.hidden;
+      hidden.textContent = next.hidden;
+      asks.update(next.asks);
       nothing.hidden = next.answers.length > 0 || next.state !== "done";
       const fresh = JSON.stringify(next.answers);
       if (fresh !== drawn) {

@@ -27,6 +27,12 @@ export function duration(seconds) {
   return seconds < 120 ? `${Math.round(seconds)} s` : `${Math.round(seconds / 60)} min`;
 }
 
+/** An answer that is too long to be shown. */
+export const tooLong = ({ what, characters }) => `This ${what} of ${(characters / 1e6).toFixed(0)} MB is too long to be shown; it is kept in the notebook's file.`;
+
+/** Memory as a reader says it: 312 MB, 3.0 GB. */
+export const memory = (bytes) => bytes < 2 ** 30 ? `${Math.round(bytes / 2 ** 20)} MB` : `${(bytes / 2 ** 30).toFixed(1)} GB`;
+
 export const words = Object.freeze({
   workOut: "Work out",
   stop: "Stop",
@@ -37,6 +43,23 @@ export const words = Object.freeze({
   again: "Work out everything again, from the top",
   lost: "The program no longer answers. Your steps are kept as far as they were saved; trying again …",
   nothingToShow: "Worked out; this step has no answer to show.",
+  asksForInput: "This step waits for a line of text:",
+  giveInput: "Give it",
+  wholeScreen: "Whole screen",
+  showAll: "Show all",
+  showLess: "Show the beginning only",
+  keepText: "Keep as text",
+  keepPicture: "Keep as picture",
+  keepDrawing: "Keep as drawing",
+  keepTable: "Keep as CSV",
+  copyTable: "Copy as CSV",
+  copied: "Copied.",
+  allRows: "All rows",
+  findInTable: "Find in this table",
+  rowsBefore: "Rows before",
+  rowsAfter: "Rows after",
+  rowName: "row",
+  nothingFound: "No row holds this.",
   fromElsewhere: "This notebook comes from elsewhere: nobody has let its code run on this computer. You see the answers that were saved in it. Code in a step has your own rights here, over your files too.",
   letRun: "Let its code run",
   versions: "Earlier versions",
