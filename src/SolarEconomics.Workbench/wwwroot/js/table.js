@@ -40,7 +40,7 @@ export function longTable(document, caption, source, { copy, download, later }) 
   const withText = (act) => async () => {
     try { await act(await source.csv(query)); } catch (failure) { said.textContent = failure.message; }
   };
-  const root = element(document, "div.long", {}, element(document, "div.pager", {}, find, back, on, said, element(document, "span.gap"),
+  const root = element(document, "div.long", {}, element(document, "div.pager", {}, find, back, on, said,
     button(document, words.copyTable, withText(async (text) => { await copy(text); said.textContent = words.copied; }), { class: "plain" }),
     button(document, words.keepTable, withText((text) => download(`${source.name}.csv`, text, "text/csv")), { class: "plain" })), place);
   return { root, open: () => go({}) };

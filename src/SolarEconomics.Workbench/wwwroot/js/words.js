@@ -27,6 +27,9 @@ export function duration(seconds) {
   return seconds < 120 ? `${Math.round(seconds)} s` : `${Math.round(seconds / 60)} min`;
 }
 
+/** A guess of seconds: no decimals that it does not have. */
+export const roughly = (seconds) => seconds < 100 ? `${Math.ceil(seconds)} s` : `${Math.round(seconds / 60)} min`;
+
 /** An answer that is too long to be shown. */
 export const tooLong = ({ what, characters }) => `This ${what} of ${(characters / 1e6).toFixed(0)} MB is too long to be shown; it is kept in the notebook's file.`;
 
