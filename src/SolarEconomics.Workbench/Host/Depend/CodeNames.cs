@@ -19,7 +19,7 @@ internal sealed record CodeNames(
     private static readonly CSharpParseOptions Script = new(LanguageVersion.Latest, kind: SourceCodeKind.Script);
 
     /// <summary>What the steps below may see of it: declared or changed.</summary>
-    public IReadOnlySet<string> Defines { get; } = Declares.Union(Changes).ToHashSet(StringComparer.Ordinal);
+    public IReadOnlySet<string> Defines { get; } = Declares.Union(Changes, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal);
 
     public static CodeNames Of(string code)
     {

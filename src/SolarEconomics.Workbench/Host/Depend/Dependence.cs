@@ -55,7 +55,7 @@ internal sealed class Dependence
 
     /// <summary>The steps above one that made or changed what it changes in place: worked out again, it would change it twice without them.</summary>
     public IReadOnlyList<string> Renewers(string id) => places.TryGetValue(id, out var at)
-        ? Definers(at, Steps[at].Names.Changes.Union(Steps[at].Names.Perhaps).ToHashSet(StringComparer.Ordinal), follow: false) : [];
+        ? Definers(at, Steps[at].Names.Changes.Union(Steps[at].Names.Perhaps, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal), follow: false) : [];
 
     /// <summary>The nearest step above one that defines a name; null where none does.</summary>
     public string? DefinerOf(string name, string id) =>

@@ -8,7 +8,7 @@ namespace SolarEconomics.Workbench;
 /// <param name="IsForAll">Whether it changes what every later step means.</param>
 internal sealed record StepNames(IReadOnlySet<string> Declares, IReadOnlySet<string> Changes, IReadOnlySet<string> Perhaps, IReadOnlySet<string> Uses, bool IsForAll)
 {
-    public IReadOnlySet<string> Defines { get; } = Declares.Union(Changes).ToHashSet(StringComparer.Ordinal);
+    public IReadOnlySet<string> Defines { get; } = Declares.Union(Changes, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>The steps of a notebook, in reading order.</summary>
     public static IReadOnlyList<(string Id, StepNames Names)> Of(IReadOnlyList<(string Id, CodeNames Names)> steps)

@@ -102,7 +102,7 @@ internal sealed class Keeper : IDisposable
         if (!Versions.IsDue || !File.Exists(Path)) return "";
         try
         {
-            Versions.Keep(File.ReadAllBytes(Path), File.GetLastWriteTimeUtc(Path));
+            Versions.Keep(File.ReadAllBytes(Path), new DateTimeOffset(File.GetLastWriteTimeUtc(Path)));
             return "";
         }
         catch (Exception failure) when (DiskWords.Is(failure))
