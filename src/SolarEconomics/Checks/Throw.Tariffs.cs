@@ -25,6 +25,11 @@ internal static partial class Throw
     internal static InvalidOperationException NotByTheHour(Tariff tariff) =>
         new($"Found blocks, demand, levies or another part of \"{tariff.Name}\" that needs the whole bill, expected fixed charges and prices by the hour only. Ask for Bills(…).");
 
+    internal static ArgumentException NoPlan() => new("Found no plan, expected at least one tariff laid on a grid.");
+
+    internal static ArgumentException PlansApart(BillingPlan a, BillingPlan b) => new(
+        $"Found plans of \"{a.History.Latest.Name}\" and \"{b.History.Latest.Name}\" on other grids, periods or billing clocks, expected the same. Lay all tariffs on one grid with one set of options.");
+
     internal static RecordException NoTariffFolder(string folder) =>
         new($"{folder}: found no such folder, expected one with tariff files (*.json). Looked in {Path.GetFullPath(folder)}.");
 

@@ -24,7 +24,7 @@ public sealed partial class BillingPlan
                 segments.Add(new PlanSegment(period, tariff, [.. tariff.Parts.Select(part => part.On(context))]));
             }
         }
-        return new BillingPlan(history, grid, [.. whole.Select(p => p.Cut)], segments);
+        return new BillingPlan(history, grid, billingZone, [.. whole.Select(p => p.Cut)], segments);
     }
 
     private static DateSpan DaysTouched(IntervalGrid grid, DateTimeZone zone)

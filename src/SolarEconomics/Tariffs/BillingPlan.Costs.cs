@@ -7,6 +7,23 @@ public sealed partial class BillingPlan
     /// Blocks, tiers, demand, levies, minimum bills and net metering need the whole bill.</summary>
     public bool IsPricedByTheHour => _segments.All(s => s.Parts.All(p => p.IsPricedByTheHour));
 
+    /// <summary>The intervals of every billing day. An interval that the end of a day cuts is a piece of its own, in the period that its start lies in.</summary>
+    internal IReadOnlyList<BilledDay> BilledDays()
+    {
+        var ticks = new PlanTicks(Grid);
+        var days = new List<BilledDay>();
+        for (var period = 0; period < Periods.Count; period++)
+        {
+            for (var day = Periods[period].Start; day < Periods[period].End; day = day.PlusDays(1))
+            {
+                var first = ticks.FirstFrom(BillingZone.AtStartOfDay(day).ToInstant().ToUnixTimeSeconds());
+                var end = ticks.FirstFrom(BillingZone.AtStartOfDay(day.PlusDays(1)).ToInstant().ToUnixTimeSeconds());
+                if (end > first) days.Add(new BilledDay(first, end - first, period));
+            }
+        }
+        return days;
+    }
+
     /// <summary>What each period costs with tax, before any rounding: fixed charges, import and export without lines.</summary>
     /// <param name="importKwh">Energy taken from the grid in each interval. Unit: kWh.</param>
     /// <param name="exportKwh">Energy sent to the grid in each interval. Unit: kWh.</param>
@@ -29,11 +46,7 @@ public sealed partial class BillingPlan
                 sum += cost;
             }
         // A value that is no number makes the sum none: only then is the column searched for it.
-        if (!double.IsFinite(sum))
-        {
-            CheckColumn(importKwh, nameof(importKwh));
-            CheckColumn(exportKwh, nameof(exportKwh));
-        }
+        if (!double.IsFinite(sum)) CheckColumns(importKwh, exportKwh);
         return costs;
     }
 }

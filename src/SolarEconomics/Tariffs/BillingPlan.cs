@@ -12,15 +12,16 @@ public sealed partial class BillingPlan
     private readonly Lazy<double[]> _importWithTax;
     private readonly Lazy<double[]> _export;
 
-    private BillingPlan(TariffHistory history, IntervalGrid grid, IReadOnlyList<DateSpan> periods, IReadOnlyList<PlanSegment> segments)
+    private BillingPlan(TariffHistory history, IntervalGrid grid, DateTimeZone billingZone, IReadOnlyList<DateSpan> periods, IReadOnlyList<PlanSegment> segments)
     {
+        BillingZone = billingZone;
         History = history;
         Grid = grid;
         Periods = periods;
         _segments = segments;
-        _importBeforeTax = new Lazy<double[]>(() => Prices(EnergySide.Import, withTax: false));
-        _importWithTax = new Lazy<double[]>(() => Prices(EnergySide.Import, withTax: true));
-        _export = new Lazy<double[]>(() => Prices(EnergySide.Export, withTax: false));
+        _importBeforeTax = new Lazy<double[]>(() => PricesOf(EnergySide.Import, withTax: false));
+        _importWithTax = new Lazy<double[]>(() => PricesOf(EnergySide.Import, withTax: true));
+        _export = new Lazy<double[]>(() => PricesOf(EnergySide.Export, withTax: false));
     }
 
     /// <summary>The tariff history that bills.</summary>
@@ -38,8 +39,7 @@ public sealed partial class BillingPlan
     /// <exception cref="ArgumentException">A column has another length than the grid, or holds no finite number somewhere.</exception>
     public IReadOnlyList<Bill> Bills(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh)
     {
-        CheckColumn(importKwh, nameof(importKwh));
-        CheckColumn(exportKwh, nameof(exportKwh));
+        CheckColumns(importKwh, exportKwh);
         return Bills(new BillRun(importKwh, exportKwh, new BillCarry()));
     }
 
@@ -97,13 +97,22 @@ public sealed partial class BillingPlan
     /// <summary>Prices paid for export, one per interval.</summary>
     public ReadOnlySpan<double> ExportPricesPerKwh => _export.Value;
 
-    private double[] Prices(EnergySide side, bool withTax)
+    /// <summary>The clock by which billing days start and end.</summary>
+    public DateTimeZone BillingZone { get; }
+
+    internal double[] PricesOf(EnergySide side, bool withTax)
     {
         var prices = new double[Grid.Count];
         foreach (var segment in _segments)
             foreach (var part in segment.Parts)
                 part.AddPrices(side, withTax, prices);
         return prices;
+    }
+
+    internal void CheckColumns(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh)
+    {
+        CheckColumn(importKwh, nameof(importKwh));
+        CheckColumn(exportKwh, nameof(exportKwh));
     }
 
     private void CheckColumn(ReadOnlySpan<double> kwh, string name)

@@ -12,8 +12,11 @@ public enum BlockPeriod
     /// <summary>A day, times the days of the bill: the blocks run through the bill.</summary>
     DaysOfBill,
 
-    /// <summary>A calendar month; part of a month by its days.</summary>
+    /// <summary>A calendar month; part of a month by its days. A bill longer than a month starts the blocks anew with each calendar month.</summary>
     Month,
+
+    /// <summary>A calendar quarter; part of a quarter by its days. A bill longer than a quarter starts the blocks anew with each.</summary>
+    Quarter,
 
     /// <summary>Thirty days; the bill takes as many thirtieths as it has days.</summary>
     ThirtyDays,

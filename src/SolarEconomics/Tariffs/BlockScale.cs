@@ -5,15 +5,43 @@ namespace SolarEconomics;
 /// <summary>How large the blocks of a bill are, as a multiple of their stated sizes.</summary>
 internal static class BlockScale
 {
+    private const int LongestMonth = 31;
+    private const int LongestQuarter = 92;
+
     internal static decimal Of(BlockPeriod per, DateSpan days, DateSpan wholePeriod) => per switch
     {
         BlockPeriod.Bill => (decimal)days.Days / wholePeriod.Days,
         BlockPeriod.DaysOfBill => days.Days,
         BlockPeriod.ThirtyDays => days.Days / 30m,
         BlockPeriod.Month => Share(days, d => 1m / CalendarSystem.Iso.GetDaysInMonth(d.Year, d.Month)),
+        BlockPeriod.Quarter => Share(days, d => 1m / QuarterOf(d).Days),
         BlockPeriod.Year => Share(days, d => 1m / CalendarSystem.Iso.GetDaysInYear(d.Year)),
         _ => 1m,
     };
+
+    /// <summary>The stretches of a bill in which blocks start anew.</summary>
+    internal static IReadOnlyList<DateSpan> Stretches(BlockPeriod per, DateSpan days, DateSpan wholePeriod) => per switch
+    {
+        BlockPeriod.Day => Cut(days, d => new DateSpan(d, d.PlusDays(1))),
+        BlockPeriod.Month when wholePeriod.Days > LongestMonth => Cut(days, MonthOf),
+        BlockPeriod.Quarter when wholePeriod.Days > LongestQuarter => Cut(days, QuarterOf),
+        _ => [days],
+    };
+
+    private static DateSpan MonthOf(LocalDate day) => new(new LocalDate(day.Year, day.Month, 1), new LocalDate(day.Year, day.Month, 1).PlusMonths(1));
+
+    private static DateSpan QuarterOf(LocalDate day)
+    {
+        var start = new LocalDate(day.Year, (((day.Month - 1) / 3) * 3) + 1, 1);
+        return new DateSpan(start, start.PlusMonths(3));
+    }
+
+    private static List<DateSpan> Cut(DateSpan days, Func<LocalDate, DateSpan> stretchOf)
+    {
+        var cuts = new List<DateSpan>();
+        for (var day = days.Start; day < days.End; day = cuts[^1].End) cuts.Add(stretchOf(day).Overlap(days));
+        return cuts;
+    }
 
     private static decimal Share(DateSpan days, Func<LocalDate, decimal> ofDay)
     {

@@ -8,14 +8,15 @@ internal sealed partial class EnergyPlanFile
     private void ReadFeedIn(JsonElement contract, string at)
     {
         // Several feed-in entries are alternatives or government schemes: the first that can be priced counts, the others are listed.
-        foreach (var (entry, place) in List(contract, "solarFeedInTariff", at))
+        // A retailer's own rate is open to all; a government's scheme is for those who have it.
+        foreach (var (entry, place) in List(contract, "solarFeedInTariff", at).OrderBy(e => Text(e.Item, "payerType") == "GOVERNMENT"))
         {
             if (_tariff.EnergyParts(EnergySide.Export).Any()) return;
             var rates = new List<EnergyRate>();
             if (entry.TryGetProperty("singleTariff", out var single) && single.ValueKind == JsonValueKind.Object
                 && Rate(single, place + "/singleTariff", "feed-in", []) is { } flat) rates.Add(flat);
             foreach (var (timed, timedPlace) in TimedFeedIn(entry, place))
-                if (Rate(timed, timedPlace, "feed-in, " + Word(timed), Windows(timed, "timeVariations", timedPlace, season: null)) is { } rate) rates.Add(rate);
+                if (HasTimes(timed) && Rate(timed, timedPlace, "feed-in, " + Word(timed), Windows(timed, "timeVariations", timedPlace, season: null)) is { } rate) rates.Add(rate);
             if (rates.Count == 0) continue;
             // Hours that a timed feed-in does not name are paid nothing.
             if (rates.TrueForAll(r => r.Windows.Count > 0)) rates.Add(EnergyRate.Flat("feed-in, other hours", 0));
@@ -30,6 +31,9 @@ internal sealed partial class EnergyPlanFile
         return timed.ValueKind == JsonValueKind.Object ? [(timed, at + "/timeVaryingTariffs")] : List(entry, "timeVaryingTariffs", at);
     }
 
+    private static bool HasTimes(JsonElement timed) =>
+        timed.TryGetProperty("timeVariations", out var times) && times.ValueKind == JsonValueKind.Array && times.GetArrayLength() > 0;
+
     private void ReadDiscounts(JsonElement contract, string at)
     {
         foreach (var (discount, place) in List(contract, "discounts", at))
@@ -37,7 +41,7 @@ internal sealed partial class EnergyPlanFile
             // A discount with a condition is for those who meet it, which no record here says.
             if (Text(discount, "type") != "GUARANTEED") continue;
             var name = Text(discount, "displayName") ?? "discount";
-            foreach (var (field, parts) in new[] { ("percentOfBill", Array.Empty<string>()), ("percentOfUse", ["import"]) })
+            foreach (var (field, parts) in new[] { ("percentOfBill", Array.Empty<string>()), ("percentOfUse", _tariff.PricesControlledLoad ? ["import", "controlled load"] : ["import"]) })
             {
                 if (discount.TryGetProperty(field, out var share) && share.ValueKind == JsonValueKind.Object
                     && Number(share, "rate", $"{place}/{field}") is { } rate)

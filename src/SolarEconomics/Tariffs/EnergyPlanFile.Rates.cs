@@ -54,13 +54,9 @@ internal sealed partial class EnergyPlanFile
         // All seven days named, a holiday among them is such a day too, unless another rate claims the holidays.
         if (days == TariffDays.None || days == (TariffDays.Weekdays | TariffDays.Weekends)) days |= TariffDays.EveryDay;
         else if (days.HasFlag(TariffDays.Holidays) && days != TariffDays.EveryDay) _unpriced.Add(at + "/days");
-        var start = Text(one, "startTime") ?? "00:00";
-        var end = Text(one, "endTime") ?? "00:00";
-        // Some sheets name the last minute rather than the end: 20:59 is then 21:00.
-        if (end.EndsWith(":59", StringComparison.Ordinal) || end.EndsWith(":29", StringComparison.Ordinal)) end = MinuteAfter(end);
-        if (start == end) return new RateWindow(season, days, [HourSpan.WholeDay]);
-        if (HourSpan.TryParse(start + "-" + end, out var hours)) return new RateWindow(season, days, [hours]);
-        _problems.Add(_json.At(at, $"hours \"{start}\" to \"{end}\"", "times such as 15:00 and 21:00"));
+        var (from, until) = (PlanTime.Minute(Text(one, "startTime") ?? "00:00"), PlanTime.Minute(Text(one, "endTime") ?? "00:00"));
+        if (from is { } first && until is { } last) return new RateWindow(season, days, [PlanTime.Span(first, last)]);
+        _problems.Add(_json.At(at, $"hours \"{Text(one, "startTime")}\" to \"{Text(one, "endTime")}\"", "times such as 15:00 and 21:00"));
         return null;
     }
 
@@ -78,6 +74,9 @@ internal sealed partial class EnergyPlanFile
             // The last step takes what is left, whatever size it states.
             steps.Add(new RateBlock(steps.Count == parts.Count - 1 ? null : end, price));
         }
+        // The older form states one price beside the list, or instead of it.
+        foreach (var field in new[] { "amount", "generalUnitPrice" })
+            if (parts.Count == 0 && steps.Count == 0 && owner.TryGetProperty(field, out _) && Number(owner, field, at) is { } only) steps.Add(new RateBlock(null, only));
         if (steps.Count == 0) return null;
         var rate = new EnergyRate(name, steps[0].PerKwh, windows);
         if (steps.Count == 1) return rate;
@@ -93,7 +92,12 @@ internal sealed partial class EnergyPlanFile
         {
             if (period[^1] == 'D') return count == 1 ? (BlockPeriod.Day, 1) : (BlockPeriod.DaysOfBill, count);
             if (period[^1] == 'W') return (BlockPeriod.DaysOfBill, 7 * count);
-            if (period[^1] == 'M') return (BlockPeriod.Month, count);
+            if (period[^1] == 'M') return count switch
+            {
+                1 => (BlockPeriod.Month, 1m),
+                3 => (BlockPeriod.Quarter, 1m),
+                _ => (BlockPeriod.Year, count / 12m),
+            };
             if (period[^1] == 'Y') return (BlockPeriod.Year, count);
         }
         _problems.Add(_json.At(at + "/period", $"\"{period}\"", "a period such as P1D, P1M, P3M or P1Y"));

@@ -72,13 +72,6 @@ internal sealed partial class EnergyPlanFile
         return new AnnualDate(next.Month, next.Day);
     }
 
-    private static string MinuteAfter(string clock)
-    {
-        var parts = clock.Split(':');
-        if (parts.Length != 2 || !int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out var hour)) return clock;
-        return HourSpan.Clock(((hour * 60) + int.Parse(parts[1], CultureInfo.InvariantCulture) + 1) % 1440);
-    }
-
     private static TariffDays DayOf(string day) => day switch
     {
         "MON" => TariffDays.Monday,

@@ -22,21 +22,25 @@ internal sealed partial class EnergyPlanFile
     }
 
     internal static bool IsPlan(JsonElement root) =>
-        root.ValueKind == JsonValueKind.Object && root.TryGetProperty("data", out var data) && data.ValueKind == JsonValueKind.Object
+        root.ValueKind == JsonValueKind.Object && Detail(root) is { ValueKind: JsonValueKind.Object } data
         && (data.TryGetProperty("electricityContract", out _) || data.TryGetProperty("planId", out _));
+
+    /// <summary>The plan itself, with or without the wrapper of the answer.</summary>
+    private static JsonElement Detail(JsonElement root) => root.TryGetProperty("data", out var data) ? data : root;
 
     /// <exception cref="RecordException">The plan has no electricity, or a number in it cannot be read.</exception>
     /// <exception cref="TariffException">Its hours contradict each other.</exception>
     internal static TariffHistory Read(CheckedJson json)
     {
-        var data = json.Root.GetProperty("data");
+        var data = Detail(json.Root);
+        var top = json.Root.TryGetProperty("data", out _) ? "/data" : "";
         if (!data.TryGetProperty("electricityContract", out var contract) || contract.ValueKind != JsonValueKind.Object)
-            json.ThrowIfAny([json.At("/data", "a plan without an electricity contract", "a field \"electricityContract\" with its prices")]);
+            json.ThrowIfAny([json.At(top, "a plan without an electricity contract", "a field \"electricityContract\" with its prices")]);
         var name = data.TryGetProperty("displayName", out var text) && text.ValueKind == JsonValueKind.String ? text.GetString()! : "Energy plan";
         var file = new EnergyPlanFile(json, name);
-        file.ReadContract(contract, "/data/electricityContract");
+        file.ReadContract(contract, top + "/electricityContract");
         json.ThrowIfAny(file._problems);
-        file.Sweep(data, "/data");
+        file.Sweep(data, top);
         var history = TariffHistory.Of(file._tariff);
         return history.From([.. file._unpriced.Select(Dotted).Order(StringComparer.Ordinal)], PlanPlace.ZoneOf(data));
     }
@@ -61,6 +65,7 @@ internal sealed partial class EnergyPlanFile
         }
         if (rates.Count > 0) _tariff = _tariff.With(new EnergyPart("import", EnergySide.Import, Named(rates)));
         else _problems.Add(_json.At(at + "/tariffPeriod", "no price per kWh", "a field \"singleRate\" or \"timeOfUseRates\" with unit prices"));
+        ReadControlledLoad(contract, at);
         ReadFeedIn(contract, at);
         ReadDiscounts(contract, at);
     }

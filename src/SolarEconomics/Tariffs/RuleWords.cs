@@ -36,6 +36,7 @@ internal static class RuleWords
         {
             BlockPeriod.Day or BlockPeriod.DaysOfBill => " a day",
             BlockPeriod.Month => " a month",
+            BlockPeriod.Quarter => " a quarter",
             BlockPeriod.ThirtyDays => " in 30 days",
             BlockPeriod.Year => " a year",
             _ => "",

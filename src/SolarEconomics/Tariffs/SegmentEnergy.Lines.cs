@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace SolarEconomics;
 
 /// <content>Writing the lines of an energy part.</content>
@@ -29,24 +27,25 @@ internal sealed partial class SegmentEnergy
     {
         Span<decimal> inBlocks = stackalloc decimal[blocks.Steps.Count];
         inBlocks.Clear();
-        if (blocks.Per == BlockPeriod.Day) ShareByDay(blocks, kwh, band, inBlocks);
-        else blocks.Share(Quantity(totalKwh), BlockScale.Of(blocks.Per, _context.Days, _context.WholePeriod), inBlocks);
+        var stretches = BlockScale.Stretches(blocks.Per, _context.Days, _context.WholePeriod);
+        if (stretches.Count == 1) blocks.Share(Quantity(totalKwh), BlockScale.Of(blocks.Per, _context.Days, _context.WholePeriod), inBlocks);
+        else ShareByStretch(blocks, stretches, kwh, band, inBlocks);
         for (var i = 0; i < inBlocks.Length; i++)
             if (inBlocks[i] != 0) AddLine(rate, RuleWords.Block(rate, blocks, i), inBlocks[i], blocks.Steps[i].PerKwh, lines);
     }
 
-    private void ShareByDay(RateBlocks blocks, ReadOnlySpan<double> kwh, byte band, Span<decimal> inBlocks)
+    private void ShareByStretch(RateBlocks blocks, IReadOnlyList<DateSpan> stretches, ReadOnlySpan<double> kwh, byte band, Span<decimal> inBlocks)
     {
         var at = First;
-        for (var day = _context.Days.Start; day < _context.Days.End; day = day.PlusDays(1))
+        foreach (var stretch in stretches)
         {
-            var end = Math.Min(_context.Ticks.FirstFrom(_context.Second(day.PlusDays(1))), First + _bands.Length);
+            var end = Math.Min(_context.Ticks.FirstFrom(_context.Second(stretch.End)), First + _bands.Length);
             var sum = 0.0;
             for (var i = at; i < end; i++)
                 if (_bands[i - First] == band) sum += kwh[i];
             foreach (var piece in _pieces)
                 if (piece.Band == band && piece.Interval >= at && piece.Interval < end) sum += kwh[piece.Interval] * piece.Share;
-            blocks.Share(Quantity(sum), 1, inBlocks);
+            blocks.Share(Quantity(sum), BlockScale.Of(blocks.Per, stretch, _context.WholePeriod), inBlocks);
             at = end;
         }
     }

@@ -7,9 +7,11 @@ internal sealed class SegmentSupply : SegmentPart
 {
     private readonly BillLine? _line;
     private readonly double _costWithTax;
+    private readonly bool _onlyWithControlledLoad;
 
     internal SegmentSupply(SupplyCharge supply, SegmentContext context)
     {
+        _onlyWithControlledLoad = supply.OnlyWithControlledLoad;
         var days = DaysOf(supply, context);
         var quantity = supply.Per switch
         {
@@ -26,13 +28,13 @@ internal sealed class SegmentSupply : SegmentPart
         _costWithTax = (double)(quantity * supply.Amount * (1 + context.Tariff.TaxOn(supply)));
     }
 
-    internal override bool IsPricedByTheHour => true;
+    internal override bool IsPricedByTheHour => !_onlyWithControlledLoad;
 
     internal override double CostWithTax(BillRun run) => _costWithTax;
 
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {
-        if (_line is not null) lines.Add(_line);
+        if (_line is not null && (!_onlyWithControlledLoad || !run.ControlledLoadKwh.IsEmpty)) lines.Add(_line);
     }
 
     private static List<LocalDate> DaysOf(SupplyCharge supply, SegmentContext context)

@@ -9,6 +9,9 @@ public sealed record SupplyCharge(string Name, decimal Amount, ChargePeriod Per 
     /// <summary>Name of the season in which it is charged; <see langword="null"/> for all year.</summary>
     public string? Season { get; init; }
 
+    /// <summary>Whether it is charged only where a controlled load is metered. Default: no.</summary>
+    public bool OnlyWithControlledLoad { get; init; }
+
     internal override SegmentPart On(SegmentContext context) => new SegmentSupply(this, context);
 
     internal override IEnumerable<TariffMistake> Mistakes(Tariff tariff, DayCalendar calendar)

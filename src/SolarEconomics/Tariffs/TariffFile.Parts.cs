@@ -91,6 +91,7 @@ internal sealed partial class TariffFile
         "day" => BlockPeriod.Day,
         "days of bill" => BlockPeriod.DaysOfBill,
         "month" => BlockPeriod.Month,
+        "quarter" => BlockPeriod.Quarter,
         "thirty days" => BlockPeriod.ThirtyDays,
         "year" => BlockPeriod.Year,
         _ => BlockPeriod.Bill,

@@ -21,11 +21,11 @@ internal static class TimeOfUseBills
         var exportKwh = new double[grid.Count];
         var shapes = Enumerable.Range(0, Tariffs).Select(i => TariffShape.Ten[i % 10].Dearer(1 + (0.03m * (i / 10)))).ToList();
         // A plan compiles once and bills as often as wanted: its making is not in the time, as the peers' columns are not.
-        var plans = shapes.Select((shape, i) => TariffHistory.Of(shape.ToTariff($"tariff {i}")).On(grid, zone)).ToList();
+        var plans = BillingPlans.Of([.. shapes.Select((shape, i) => TariffHistory.Of(shape.ToTariff($"tariff {i}")).On(grid, zone))]);
         var folder = WriteForPeers(grid, importKwh, shapes, months);
         PythonPeer Peer(string name, string way) => new(name, "bills.py", folder, way);
         return new Comparison($"time-of-use bills, {months} months x {Tariffs} tariffs", "interval x tariff", (long)grid.Count * Tariffs,
-            new InProcess<List<IReadOnlyList<Bill>>>("ours", () => [.. plans.Select(p => p.Bills(importKwh, exportKwh))], Checksum),
+            new InProcess<double[][]>("ours", () => plans.CostsBeforeRounding(importKwh, exportKwh), Checksum),
             [
                 new Rival(Peer("pandas groupby month + band", "groupby"), 400),
                 new Rival(Peer("numpy rate[band] * kWh", "indexing"), 10),
@@ -37,10 +37,10 @@ internal static class TimeOfUseBills
         };
     }
 
-    private static double[] Checksum(List<IReadOnlyList<Bill>> all)
+    private static double[] Checksum(double[][] costs)
     {
-        var totals = all.Select(bills => bills.Sum(b => b.TotalBeforeTax.Amount)).ToList();
-        return [(double)totals.Sum(), (double)totals.Select((total, i) => total * (i + 1)).Sum()];
+        var totals = costs.Select(months => months.Sum()).ToList();
+        return [totals.Sum(), totals.Select((total, i) => total * (i + 1)).Sum()];
     }
 
     private static string WriteForPeers(IntervalGrid grid, double[] kwh, List<TariffShape> shapes, int months)

@@ -25,14 +25,14 @@ public sealed class EnergyPlanTests
     [Fact]
     public void The_rest_of_the_year_has_its_own_charge_and_blocks_stated_for_three_months()
     {
-        // June: 1,440 kWh. A third of 900 kWh costs 0.30, the rest 0.25.
-        Assert.Equal(["supply charge 27.00", "any hour, first 300 kWh a month 90.00", "any hour, above 300 kWh a month 285.00", "feed-in, peak -24.00", "feed-in, other hours 0.00", "Always -37.50"],
+        // June: 1,440 kWh. 30 of the quarter's 91 days of 900 kWh, 296.703 kWh, cost 0.30, the rest 0.25.
+        Assert.Equal(["supply charge 27.00", "any hour, first 900 kWh a quarter 89.01", "any hour, above 900 kWh a quarter 285.82", "feed-in, peak -24.00", "feed-in, other hours 0.00", "Always -37.48"],
             Lines(Month(new LocalDate(2024, 6, 1))));
     }
 
     [Fact]
     public void What_cannot_be_priced_from_a_home_s_two_flows_is_listed() => Assert.Equal(
-        ["data.electricityContract.controlledLoad[0].singleRate.rates[0]", "data.electricityContract.discounts[0].percentOfBill"], Plan().Unpriced);
+        ["data.electricityContract.discounts[0].percentOfBill"], Plan().Unpriced);
 
     [Theory]
     [InlineData("{ \"data\": { \"planId\": \"G\", \"gasContract\": {} } }", "found a plan without an electricity contract")]

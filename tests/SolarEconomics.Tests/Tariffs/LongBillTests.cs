@@ -1,0 +1,44 @@
+using NodaTime;
+
+namespace SolarEconomics.Tests.Tariffs;
+
+/// <summary>One bill over several months: what is stated for a month starts anew with each. By hand; real sheets state it so (common practice, no source).</summary>
+public sealed class LongBillTests
+{
+    [Fact]
+    public void Blocks_for_a_month_start_anew_with_each_month()
+    {
+        // March takes 100 kWh and April 300: 200 a month at 0.10, above at 0.30. Pooled, all 400 would fall into the first block.
+        var blocks = new RateBlocks([new RateBlock(200, 0.10m), new RateBlock(null, 0.30m)], BlockPeriod.Month);
+        var bill = TwoMonths(OneBill.Empty().With(new EnergyPart("import", EnergySide.Import, [EnergyRate.InBlocks("energy", blocks)])));
+        Assert.Equal([30m, 30m], bill.Lines.Select(l => Math.Round(l.Amount.Amount, 2)));
+    }
+
+    [Fact]
+    public void Blocks_for_a_quarter_run_through_both_months()
+    {
+        // March and April are 31 of 91 days of the first quarter and 30 of 91 of the second: two stretches of blocks, as the bill is short of a quarter one.
+        var blocks = new RateBlocks([new RateBlock(366, 0.10m), new RateBlock(null, 0.30m)], BlockPeriod.Quarter);
+        var bill = TwoMonths(OneBill.Empty().With(new EnergyPart("import", EnergySide.Import, [EnergyRate.InBlocks("energy", blocks)])));
+        var first = Math.Round(366m * ((31m / 91) + (30m / 91)), 9);
+        Assert.Equal(first, Math.Round(bill.Lines[0].Quantity, 9));
+        Assert.Equal(400 - first, Math.Round(bill.Lines[1].Quantity, 9));
+    }
+
+    [Fact]
+    public void Demand_for_a_month_is_measured_in_each_month()
+    {
+        // Even use: 100 kWh in 744 h and 300 kWh in 720 h, at 12 a kW.
+        var bill = TwoMonths(OneBill.Empty().Import("energy", 0).With(new DemandCharge("demand", 12, RateWindow.Always)));
+        Assert.Equal([Math.Round(12 * 100m / 744, 2), Math.Round(12 * 300m / 720, 2)], bill.Lines.Where(l => l.Part == "demand").Select(l => l.Amount.Amount));
+    }
+
+    private static Bill TwoMonths(Tariff tariff)
+    {
+        var start = new LocalDate(2024, 3, 1);
+        var grid = new IntervalGrid(start.AtStartOfDayInZone(DateTimeZone.Utc).ToInstant(), Duration.FromMinutes(30), 61 * 48);
+        var kwh = Enumerable.Range(0, grid.Count).Select(i => i < 31 * 48 ? 100.0 / (31 * 48) : 300.0 / (30 * 48)).ToArray();
+        var options = new BillingOptions { Periods = [new DateSpan(start, start.PlusDays(61))] };
+        return Assert.Single(TariffHistory.Of(tariff).On(grid, DateTimeZone.Utc, options).Bills(kwh, new double[grid.Count]));
+    }
+}
