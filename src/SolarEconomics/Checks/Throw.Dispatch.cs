@@ -42,5 +42,23 @@ internal static partial class Throw
             $"Control \"{control}\" ordered to charge {chargeKwh:0.######} and discharge {dischargeKwh:0.######} kWh in interval {interval} ({Local(at)}), expected one of them: doing both burns energy."),
             nameof(Order.DischargeKwh), interval);
 
+    internal static ArgumentException StopBelowStart(double start, double stop) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found a generator that starts below {start} and stops above {stop} of a full battery, expected the stop level at or above the start level: it would stop as it starts."));
+
+    internal static ArgumentException ProfileWeights(string name, int found) =>
+        new($"Found {found} weights in the profile \"{name}\", expected 24 numbers of 0 or more for each kind of day, one per local hour, and one of them above 0.");
+
+    internal static ArgumentException NotTwelve(string what, int found) => new($"Found {found} {what}, expected 12, January first.");
+
+    internal static ArgumentException MonthNotAnEnergy(double found) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {found} kWh as the use of a month, expected a number of 0 or more."));
+
+    internal static ArgumentException MissingLoad(string channel, int interval, LocalDateTime at) =>
+        new($"Found no value of \"{channel}\" in interval {interval} ({Local(at)}), expected one in every interval of a load. Fill it by a named rule first, or take a span without gaps.");
+
+    internal static InvalidOperationException NoPrices() =>
+        new("Found neither a price of import nor a generator, expected one of them: without it a kWh displaces nothing that has a price. Give the conditions a tariff with PricedBy.");
+
     private static string Local(LocalDateTime at) => at.ToString("d MMM uuuu, HH:mm", CultureInfo.InvariantCulture);
 }

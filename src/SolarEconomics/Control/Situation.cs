@@ -7,11 +7,18 @@ namespace SolarEconomics;
 public sealed partial class Situation
 {
     private readonly Timeline _time;
+    private readonly Converter _converter;
+    private readonly Battery _battery;
     private readonly ReadOnlyMemory<double> _importPrices;
     private readonly ReadOnlyMemory<double> _exportPrices;
+    private readonly Lazy<double[]> _highestNextDay;
 
-    internal Situation(Timeline time, Conditions conditions) =>
-        (_time, _importPrices, _exportPrices) = (time, conditions.ImportPricePerKwh, conditions.ExportPricePerKwh);
+    internal Situation(Conditions conditions, Battery battery, Converter converter)
+    {
+        (_time, _battery, _converter) = (conditions.Time, battery, converter);
+        (_importPrices, _exportPrices) = (conditions.ImportPricePerKwh, conditions.ExportPricePerKwh);
+        _highestNextDay = new Lazy<double[]>(() => PricesAhead.Highest(_importPrices.Span, _time.HoursArray, hoursAhead: 24));
+    }
 
     /// <summary>Number of the interval, from 0.</summary>
     public int Interval { get; internal set; }
@@ -42,7 +49,7 @@ public sealed partial class Situation
     /// <summary>What the arrays at the battery's DC bus can make, there.</summary>
     public double DcGenerationKwh { get; internal set; }
 
-    /// <summary>Wanted use of the home, waiting loads left out.</summary>
+    /// <summary>Wanted use of the home; waiting loads and what switched itself off at low charge are left out.</summary>
     public double UseKwh { get; internal set; }
 
     /// <summary>What the plant itself takes.</summary>
@@ -72,6 +79,15 @@ public sealed partial class Situation
     /// <summary>What use, standby and the proposed waiting loads lack, as the battery's terminals would have to give it.</summary>
     public double ShortfallKwh { get; internal set; }
 
+    /// <summary>What the arrays would bring to the board beyond use, standby and waiting loads if the battery rested.</summary>
+    public double SurplusAtBoardKwh { get; internal set; }
+
+    /// <summary>What use, standby and waiting loads would lack at the board if the battery rested.</summary>
+    public double ShortfallAtBoardKwh { get; internal set; }
+
+    /// <summary>What could be stored, at the battery's terminals, of what the export limit or the converter would else leave unmade.</summary>
+    public double OtherwiseCurtailedKwh { get; internal set; }
+
     /// <summary>The most the battery and its converter can take.</summary>
     public double MostChargeKwh { get; internal set; }
 
@@ -80,6 +96,12 @@ public sealed partial class Situation
 
     /// <summary>The most the battery and its converter can give; the reserve for outages is kept while the grid is there.</summary>
     public double MostDischargeKwh { get; internal set; }
+
+    /// <summary>The most of it that use and the export limit together take.</summary>
+    public double MostDischargeToGridKwh { get; internal set; }
+
+    /// <summary>The most the converter can take from the board for the battery, at the board.</summary>
+    public double MostToBatteryAtBoardKwh { get; internal set; }
 
     /// <summary>The most that may be sent to the grid.</summary>
     public double MostExportKwh { get; internal set; }
@@ -96,6 +118,9 @@ public sealed partial class Situation
     /// <summary>Paid for export; 0 where no price is known.</summary>
     public double ExportPricePerKwh => _exportPrices.IsEmpty ? 0 : _exportPrices.Span[Interval];
 
+    /// <summary>Highest price of import in the next 24 hours, this interval included; 0 where no price is known.</summary>
+    public double HighestImportPriceNextDay => _importPrices.IsEmpty ? 0 : _highestNextDay.Value[Interval];
+
     /// <summary>Highest mean import power of one interval in this calendar month so far. Unit: kW.</summary>
     public double PeakImportKw { get; internal set; }
 
@@ -104,13 +129,4 @@ public sealed partial class Situation
 
     /// <summary>Whether the generator ran in the interval before.</summary>
     public bool GeneratorRan { get; internal set; }
-
-    /// <summary>Store the surplus, as far as the battery takes it.</summary>
-    public Order Store() => Order.Charge(Math.Min(SurplusKwh, MostChargeKwh));
-
-    /// <summary>Cover the shortfall, as far as the battery gives it.</summary>
-    public Order Cover() => Order.Discharge(Math.Min(ShortfallKwh, MostDischargeKwh));
-
-    /// <summary>Store a surplus or cover a shortfall, whichever there is.</summary>
-    public Order StoreOrCover() => SurplusKwh > 0 ? Store() : Cover();
 }

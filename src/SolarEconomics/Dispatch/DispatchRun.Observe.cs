@@ -14,9 +14,9 @@ internal sealed partial class DispatchRun
         now.MostExportKwh = now.GridIsOut ? 0 : Limit(ExportLimitKw(i), hours);
         now.AcGenerationKwh = _supply.AcKwh[i];
         now.DcGenerationKwh = _supply.DcKwh[i];
-        now.UseKwh = _useKwh[i];
         now.StandbyKwh = _system.StandbyW / 1000 * hours;
         ObserveBattery(i, hours);
+        now.UseKwh = _useKwh[i] - OffBySelfKwh(i);
         ObserveWaiting(i);
         var needKwh = now.UseKwh + now.StandbyKwh + now.DeferrableKwh;
         var leftAtBoardKwh = now.AcGenerationKwh - needKwh;
@@ -29,11 +29,38 @@ internal sealed partial class DispatchRun
         now.MostDischargeKwh = Math.Min(now.MostDischargeKwh, (mostToAcKwh - arraysToAcKwh) / converter.ToAc);
         var toDcKwh = Limit(converter.MostToDcKw, hours);
         now.MostChargeKwh = Math.Min(now.MostChargeKwh, now.DcGenerationKwh + (toDcKwh * converter.ToDc));
+        now.MostToBatteryAtBoardKwh = toDcKwh;
+        now.SurplusAtBoardKwh = Math.Max(0, leftAtBoardKwh + arraysToAcKwh);
+        now.ShortfallAtBoardKwh = Math.Max(0, -leftAtBoardKwh - arraysToAcKwh);
+        ObserveCurtailment(arraysToAcKwh, toDcKwh);
         var spareImportKwh = now.MostImportKwh + leftAtBoardKwh;
         now.MostChargeFromGridKwh = Math.Min(now.MostChargeKwh, now.DcGenerationKwh + (Math.Clamp(spareImportKwh, 0, toDcKwh) * converter.ToDc));
         ObserveGenerator(hours);
         if (_peakMonth != now.MonthNumber) (_peakMonth, _peakKw) = (now.MonthNumber, 0);
         now.PeakImportKw = _peakKw;
+    }
+
+    /// <summary>What would be curtailed comes first from the DC arrays, which reach the battery without the converter.</summary>
+    private void ObserveCurtailment(double arraysToAcKwh, double toDcKwh)
+    {
+        var (now, converter) = (_now, _system.Converter);
+        var beyondExportKwh = Math.Max(0, now.SurplusAtBoardKwh - now.MostExportKwh);
+        var beyondConverterKwh = now.DcGenerationKwh - (arraysToAcKwh / converter.ToAc);
+        var throughDcKwh = Math.Min(arraysToAcKwh, beyondExportKwh);
+        var fromBoardKwh = Math.Min(beyondExportKwh - throughDcKwh, toDcKwh) * converter.ToDc;
+        now.OtherwiseCurtailedKwh = Math.Min(now.SurplusKwh, beyondConverterKwh + (throughDcKwh / converter.ToAc) + fromBoardKwh);
+        var takenAtBoardKwh = now.ShortfallAtBoardKwh + Math.Max(0, now.MostExportKwh - now.SurplusAtBoardKwh);
+        now.MostDischargeToGridKwh = Math.Min(now.MostDischargeKwh, takenAtBoardKwh / converter.ToAc);
+    }
+
+    /// <summary>Parts of the load that switch themselves off while the grid is out and the battery is low.</summary>
+    private double OffBySelfKwh(int i)
+    {
+        if (!_now.GridIsOut) return 0;
+        var off = 0.0;
+        foreach (var part in _conditions.Load.Parts)
+            if (_now.StoredShare < part.OffBelowShare) off += part.Kwh.Span[i];
+        return off;
     }
 
     private void ObserveBattery(int i, double hours)

@@ -48,7 +48,7 @@ internal sealed partial class DispatchRun
         Column(FlowPath.GeneratorToUse)[i] = generator.ToUseKwh;
         Column(FlowPath.GeneratorToStandby)[i] = generator.ToStandbyKwh;
         Column(FlowPath.GeneratorToBattery)[i] = generator.ToChargeKwh;
-        Column(FlowPath.Unserved)[i] = need.UseKwh + order.ShedKwh;
+        Column(FlowPath.Unserved)[i] = need.UseKwh + order.ShedKwh + (_useKwh[i] - now.UseKwh);
         Column(FlowPath.ConverterLost)[i] = (dcThrough - arraysToAc) + (drawn - fromBoard) + (order.DischargeKwh - batteryToAc);
         SettleBattery(i, order);
         _generatorRan = order.GeneratorKwh > 0;

@@ -28,7 +28,7 @@ internal sealed partial class DispatchRun
         _useKwh = conditions.Load.TotalArray;
         _supply = BusSupply.Of(conditions);
         _waiting = new DeferrableQueue(conditions.Deferrable, time);
-        _now = new Situation(time, conditions);
+        _now = new Situation(conditions, _battery, system.Converter);
         _columns = EnergyFlows.NewColumns(time.Count);
         _storedKwh = new double[time.Count + 1];
     }

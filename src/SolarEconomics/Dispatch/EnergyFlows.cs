@@ -77,6 +77,14 @@ public sealed partial class EnergyFlows
         return came - served - standby - ExportKwh(interval) - Of(FlowPath.ArrayCurtailed, interval) - lost - gained;
     }
 
+    /// <summary>What more the arrays could have exported in an interval, beside what the plant did export.</summary>
+    internal double ExportRoomKwh(int interval)
+    {
+        if (!Conditions.GridIsOut.IsEmpty && Conditions.GridIsOut.Span[interval]) return 0;
+        var limitKw = Conditions.MostExportKw.IsEmpty ? System.Grid.MostExportKw : Math.Min(System.Grid.MostExportKw, Conditions.MostExportKw.Span[interval]);
+        return double.IsPositiveInfinity(limitKw) ? limitKw : Math.Max(0, (limitKw * Time.Hours[interval]) - ExportKwh(interval));
+    }
+
     internal static double[][] NewColumns(int count)
     {
         var columns = new double[s_paths][];

@@ -1,0 +1,74 @@
+using System.Globalization;
+
+namespace SolarEconomics;
+
+/// <content>The flows in words.</content>
+public sealed partial class EnergyFlows : IFinding
+{
+    private static readonly (string Words, FlowPath[] Paths)[] s_rows =
+    [
+        ("generation → use", [FlowPath.ArrayToUse]), ("generation → battery", [FlowPath.ArrayToBattery]),
+        ("generation → export", [FlowPath.ArrayToExport]), ("curtailed", [FlowPath.ArrayCurtailed]),
+        ("battery → use", [FlowPath.BatteryToUse]), ("battery → export", [FlowPath.BatteryToExport]),
+        ("grid → use", [FlowPath.GridToUse]), ("grid → battery", [FlowPath.GridToBattery]),
+        ("generator → use", [FlowPath.GeneratorToUse]), ("generator → battery", [FlowPath.GeneratorToBattery]),
+        ("the plant's own standby", [FlowPath.ArrayToStandby, FlowPath.GridToStandby, FlowPath.BatteryToStandby, FlowPath.GeneratorToStandby]),
+        ("lost in converter and battery", [FlowPath.ConverterLost, FlowPath.ChargeLost, FlowPath.DischargeLost, FlowPath.SelfDischargeLost]),
+        ("wanted and not served", [FlowPath.Unserved]),
+    ];
+
+    /// <inheritdoc/>
+    public Finding Say(CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(culture);
+        var totals = Totals;
+        return new Finding(Wording.Percent(totals.SelfSufficiency, culture), Words(totals, culture))
+        {
+            Tables = [FlowTable(totals, culture), MonthTable(culture)],
+            Notes = [.. Notes(totals, culture)],
+            Cautions = [.. CautionsOf(System)],
+        };
+    }
+
+    internal static IEnumerable<string> CautionsOf(EnergySystem system)
+    {
+        if (system.Battery is { UsableKwh: > 0 }) yield return Cautions.Batteries;
+        if (system.Generator is not null || system.Grid is { IsOffGrid: false, RunsInOutages: true }) yield return Cautions.Backup;
+    }
+
+    private string Words(FlowTotals totals, CultureInfo culture)
+    {
+        var words = $"of the wanted use of {Wording.Kwh(totals.WantedKwh, culture)} came from the arrays, directly or through the battery. ";
+        words += System.Grid.IsOffGrid
+            ? $"Use took {Wording.Percent(totals.UsedShareOfPotential, culture)} of what the arrays could have made; "
+            : $"Of what they made, {Wording.Percent(totals.SelfConsumption, culture)} was used on site; ";
+        words += $"{Wording.Percent(totals.CurtailedShare, culture)} of what they could have made was curtailed.";
+        if (totals.UnservedKwh > 0)
+            words += $" {Wording.Kwh(totals.UnservedKwh, culture)} were wanted and not served, in {totals.UnservedHours.ToString("#,0", culture)} hours.";
+        if (totals.GeneratorHours > 0)
+            words += $" The generator ran {totals.GeneratorHours.ToString("#,0", culture)} hours and burned {totals.FuelLitres.ToString("#,0", culture)} litres.";
+        return words;
+    }
+
+    private static FindingTable FlowTable(FlowTotals totals, CultureInfo culture) => new("Where the energy went, kWh", ["flow", "kWh"],
+        [.. s_rows.Select(row => (row.Words, Kwh: row.Paths.Sum(path => totals[path]))).Where(row => row.Kwh > 0)
+            .Select(row => (IReadOnlyList<string>)[row.Words, row.Kwh.ToString("#,0", culture)])]);
+
+    private FindingTable MonthTable(CultureInfo culture) => new("By month, kWh", ["month", "use", "generation", "import", "export", "curtailed", "not served"],
+        [.. ByMonth().Select(m => (IReadOnlyList<string>)
+        [
+            m.From.ToString("MMM uuuu", culture), .. new[] { m.UseKwh, m.GenerationKwh, m.ImportKwh, m.ExportKwh, m[FlowPath.ArrayCurtailed], m.UnservedKwh }
+                .Select(kwh => kwh.ToString("#,0", culture)),
+        ])]);
+
+    private IEnumerable<string> Notes(FlowTotals totals, CultureInfo culture)
+    {
+        yield return $"Control: {ControlName}. Generation serves the plant's standby, then use, then the battery, then export; use is then served by generator, battery, grid.";
+        yield return $"Netted inside intervals of {Time.Hours[0].ToString("0.##", culture)} h with all phases as one: use met by generation is an upper bound, clipping a lower one.";
+        if (System.Battery is not { UsableKwh: > 0 }) yield break;
+        yield return "The battery's discharge takes what arrays, grid and generator charged in proportion; what was inside at the start counts as the arrays'. "
+            + $"Its charge changed by {totals.StoredChangeKwh.ToString("0.0", culture).Replace('-', '−')} kWh.";
+        yield return $"Battery: {totals.Cycles.ToString("0", culture)} full cycles, {Wording.Kwh(totals.ThroughputKwh, culture)} given, "
+            + $"full for {totals.HoursFull.ToString("#,0", culture)} h and empty for {totals.HoursEmpty.ToString("#,0", culture)} h of {totals.Hours.ToString("#,0", culture)} h.";
+    }
+}

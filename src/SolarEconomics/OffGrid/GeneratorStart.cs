@@ -1,0 +1,34 @@
+namespace SolarEconomics;
+
+/// <summary>Off-grid with a generator: self-consumption, and the generator from a start level up to a stop level of the battery.</summary>
+/// <remarks>It also starts when the battery cannot give the power that is wanted. Running, it serves the use and charges with what is left.
+/// Quiet hours stand on the <see cref="Generator"/>; loads that switch off at low charge on <see cref="LoadPart.OffBelowShare"/>.</remarks>
+public sealed record GeneratorStart : Control
+{
+    /// <inheritdoc/>
+    public override string Name => "generator by charge level";
+
+    /// <summary>It starts when the battery is less full. Range: 0 to 1. Default: 0.3.</summary>
+    public double StartBelowShare { get; init => field = Require.Fraction(value); } = 0.3;
+
+    /// <summary>Once running, it stops when the battery is this full. Range: 0 to 1. Default: 0.8.</summary>
+    public double StopAboveShare { get; init => field = Require.Fraction(value); } = 0.8;
+
+    /// <inheritdoc/>
+    public override Order Decide(Situation now)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        if (StopAboveShare < StartBelowShare) throw Throw.StopBelowStart(StartBelowShare, StopAboveShare);
+        var wanted = now.StoredShare < StartBelowShare || (now.GeneratorRan && now.StoredShare < StopAboveShare) || now.ShortfallKwh > now.MostDischargeKwh;
+        if (!wanted || now.MostGeneratorKwh <= 0 || !now.GridIsOut) return now.StoreOrCover();
+        var spareKwh = Math.Max(0, now.MostGeneratorKwh - now.ShortfallAtBoardKwh);
+        if (now.ShortfallAtBoardKwh >= now.MostGeneratorKwh)
+        {
+            var lacking = (now.ShortfallAtBoardKwh - now.MostGeneratorKwh) / now.BatteryToBoardEfficiency;
+            return Order.Discharge(Math.Min(lacking, now.MostDischargeKwh)) with { GeneratorKwh = now.MostGeneratorKwh };
+        }
+        var charge = Math.Min(now.MostChargeKwh, now.SurplusKwh + (Math.Min(spareKwh, now.MostToBatteryAtBoardKwh) * now.BoardToBatteryEfficiency));
+        var drawnKwh = Math.Max(0, charge - now.SurplusKwh) / now.BoardToBatteryEfficiency;
+        return Order.Charge(charge) with { GeneratorKwh = now.ShortfallAtBoardKwh + drawnKwh };
+    }
+}

@@ -1,0 +1,70 @@
+using NodaTime;
+
+namespace SolarEconomics.Tests;
+
+public class BadInputTests
+{
+    [Fact]
+    public void An_efficiency_in_per_cent_is_asked_back_with_its_field()
+    {
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => new Battery { UsableKwh = 5, ChargeEfficiency = 95 });
+        Assert.Equal("ChargeEfficiency", error.ParamName);
+        Assert.Contains("If you mean 95 %, write 0.95.", error.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => new Converter { ToAc = 1.02 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new Converter { ToDc = double.NaN });
+    }
+
+    [Fact]
+    public void A_capacity_in_watt_hours_or_amp_hours_is_asked_back()
+    {
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => Battery.Of(9600, 0.9));
+        Assert.Contains("A capacity in Wh is divided by 1000 first; one in Ah needs its voltage", error.Message, StringComparison.Ordinal);
+        Assert.Equal(9.6, Battery.OfAmpHours(200, 48, 0.8).NameplateKwh, 12);
+        Assert.Equal(7.68, Battery.OfAmpHours(200, 48, 0.8).UsableKwh, 12);
+    }
+
+    [Fact]
+    public void A_reserve_above_the_capacity_makes_no_interval_feasible_and_is_refused()
+    {
+        var system = new EnergySystem { Battery = new Battery { UsableKwh = 5, ReserveKwh = 6 } };
+        var error = Assert.Throws<ArgumentException>(() => Made.Run(system, [1], [1]));
+        Assert.Equal("Found ReserveKwh 6 kWh, expected 0 to the usable 5 kWh of the battery.", error.Message);
+    }
+
+    [Fact]
+    public void A_gap_in_a_load_is_named_with_its_local_time()
+    {
+        var time = Timeline.Of(new IntervalGrid(Instant.FromUtc(2025, 7, 1, 0, 0), Duration.FromHours(1), 3), Made.Dublin);
+        var error = Assert.Throws<ArgumentException>(() => LoadSeries.Of(time, new[] { 1, double.NaN, 1 }));
+        Assert.Contains("load \"home\" in interval 1 (1 Jul 2025, 02:00)", error.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(-1, 0, "ChargeKwh"), InlineData(9, 0, "ChargeKwh"), InlineData(double.NaN, 0, "ChargeKwh"), InlineData(0, 9, "DischargeKwh"), InlineData(1, 1, "DischargeKwh")]
+    public void An_impossible_order_is_named_and_never_clamped(double charge, double discharge, string field)
+    {
+        var system = new EnergySystem { Battery = new Battery { UsableKwh = 8, StoredAtStartKwh = 4, MostChargeKw = 3, MostDischargeKw = 3 } };
+        var error = Assert.Throws<ImpossibleOrderException>(() => Made.Run(system, [5, 5], [1, 1], Control.Of("greedy", _ => new Order(charge, discharge))));
+        Assert.Equal((field, 0), (error.Field, error.Interval));
+        Assert.Contains("Control \"greedy\" ordered", error.Message, StringComparison.Ordinal);
+        Assert.Contains("(1 Jan 2025, 00:00)", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Charging_beyond_the_connection_and_exporting_beyond_its_limit_are_refused()
+    {
+        var system = new EnergySystem { Battery = new Battery { UsableKwh = 8, StoredAtStartKwh = 4 }, Grid = new GridConnection { MostImportKw = 2, MostExportKw = 1 } };
+        Assert.Contains("what the grid connection leaves", Assert.Throws<ImpossibleOrderException>(() =>
+            Made.Run(system, [0], [1], Control.Of("fill", _ => Order.Charge(2)))).Message, StringComparison.Ordinal);
+        Assert.Contains("the export limit binds", Assert.Throws<ImpossibleOrderException>(() =>
+            Made.Run(system, [0], [1], Control.Of("sell", _ => Order.Discharge(3)))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_hole_in_a_record_is_no_time_line()
+    {
+        Instant At(int hour) => Instant.FromUtc(2025, 1, 1, hour, 0);
+        var channel = new Channel("meter", FlowKind.Use, [At(0), At(2)], [At(1), At(3)], [1, 1], [Quality.Good, Quality.Good]);
+        Assert.Contains("Found interval 1 of \"meter\"", Assert.Throws<ArgumentException>(() => LoadSeries.Of(channel, Made.Dublin)).Message, StringComparison.Ordinal);
+    }
+}
