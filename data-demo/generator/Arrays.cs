@@ -17,10 +17,15 @@ internal static class Arrays
 
     internal static readonly SolarArray[] All =
     [
-        new("south roof", TiltDeg: 38, AzimuthDeg: 178, HorizonDeg: 3, InverterW: 3600) { RatedKwp = SouthKwp },
-        new("west roof", TiltDeg: 38, AzimuthDeg: 252, HorizonDeg: 5, InverterW: 5000) { RatedKwp = WestKwp },
-        new("ground array", TiltDeg: 30, AzimuthDeg: 170, HorizonDeg: 7, InverterW: 5000) { RatedKwp = GroundKwp, DcToAc = GroundDcToAc, Kept = 0.91 },
+        new("south roof", TiltDeg: 38, AzimuthDeg: 178, HorizonDeg: 3, InverterW: 3600) { RatedKwp = SouthKwp, HealthyKwp = SouthHealthyKwp },
+        new("west roof", TiltDeg: 38, AzimuthDeg: 252, HorizonDeg: 5, InverterW: 5000) { RatedKwp = WestKwp, HealthyKwp = WestHealthyKwp },
+        new("ground array", TiltDeg: 30, AzimuthDeg: 170, HorizonDeg: 7, InverterW: 5000) { RatedKwp = GroundKwp, HealthyKwp = GroundKwp, DcToAc = GroundDcToAc, Kept = 0.91 },
     ];
+
+    private static double SouthHealthyKwp(LocalDate day) => day < Timeline.SouthOn ? 0 : 14 * SmallModuleKwp;
+
+    private static double WestHealthyKwp(LocalDate day) =>
+        day < Timeline.WestOn ? 0 : day < Timeline.StringMoved ? 18 * SmallModuleKwp : 12 * SmallModuleKwp;
 
     /// <summary>Two strings of seven; one of them hung on an open isolator for eleven days.</summary>
     private static double SouthKwp(LocalDate day) =>

@@ -23,7 +23,10 @@ internal static class Board
             battery.Present = day >= Timeline.BatteryOn;
             var sun = Sun.At(clock.StartOf(half) + NodaTime.Duration.FromMinutes((5 * (step % Clock.StepsPerHalfHour)) + 2.5));
             for (var a = 0; a < potentialGrains.Length; a++)
+            {
                 potentialGrains[a] = Grain.Of(Arrays.All[a].PotentialW(step, day, sun, weather));
+                truth.Failed[a][half] += Arrays.All[a].FailedW(step, day, sun, weather) / 12_000;
+            }
             Step(truth, half, potentialGrains, Grain.Of(load.WantedW(step, local)), Grain.Of(Standby.W(day)), battery);
         }
         return truth;

@@ -13,10 +13,21 @@ internal sealed record SolarArray(string Name, double TiltDeg, double AzimuthDeg
 
     internal required Func<LocalDate, double> RatedKwp { get; init; }
 
+    /// <summary>What would be at work had nothing failed.</summary>
+    internal required Func<LocalDate, double> HealthyKwp { get; init; }
+
     /// <summary>AC power in W that the array could give in a step of unlimited demand.</summary>
-    internal double PotentialW(int step, LocalDate day, Sun sun, Weather weather)
+    internal double PotentialW(int step, LocalDate day, Sun sun, Weather weather) => PotentialW(RatedKwp(day), step, day, sun, weather);
+
+    /// <summary>AC power in W that its failures take away in a step of unlimited demand.</summary>
+    internal double FailedW(int step, LocalDate day, Sun sun, Weather weather)
     {
-        var kwp = RatedKwp(day);
+        var (atWork, healthy) = (RatedKwp(day), HealthyKwp(day));
+        return atWork == healthy ? 0 : PotentialW(healthy, step, day, sun, weather) - PotentialW(atWork, step, day, sun, weather);
+    }
+
+    private double PotentialW(double kwp, int step, LocalDate day, Sun sun, Weather weather)
+    {
         if (kwp <= 0) return 0;
         var planeWm2 = weather.OnPlaneWm2(step, sun, TiltDeg, AzimuthDeg, HorizonDeg);
         var cellC = weather.AirC(step) + (0.028 * planeWm2);

@@ -26,6 +26,9 @@ public sealed class TrueFlows(Instant start, int count)
     /// <summary>What each array could have given beside that, and was throttled.</summary>
     public IReadOnlyList<double[]> Curtailed { get; } = [new double[count], new double[count], new double[count]];
 
+    /// <summary>What each array could have given beside that had nothing failed in it: in five-minute steps, before any throttling.</summary>
+    public IReadOnlyList<double[]> Failed { get; } = [new double[count], new double[count], new double[count]];
+
     /// <summary>The load of house and workshop, with the plant or without it.</summary>
     public double[] Wanted { get; } = new double[count];
 

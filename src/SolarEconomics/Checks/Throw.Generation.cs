@@ -54,4 +54,7 @@ internal static partial class Throw
     internal static ArgumentException MonthNotReached(int month, double found, double least, double most) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found {found:0.#} kWh in month {month} of the record, expected {least:0.#} to {most:0.#}, what the model makes of 0.02 to 3 times the weather's light. Are kWp, plane or hemisphere right, and does the weather cover that month whole?"));
+
+    internal static ArgumentException NoReference(string place) =>
+        new($"Found nothing to judge \"{place}\" by, expected a sister array with 60 whole days in common, or weather: pass LossOptions.Weather.");
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime;
 
 namespace SolarEconomics;
 
@@ -19,6 +20,12 @@ public static class Shortfalls
     {
         ArgumentNullException.ThrowIfNull(days);
         Require.Within(strings, 1, 100, "strings");
+        return Find(days, _ => strings, shortBelow, fewestDays);
+    }
+
+    /// <summary>The same where strings came and went.</summary>
+    internal static IReadOnlyList<Shortfall> Find(IReadOnlyList<DayOfOutput> days, Func<LocalDate, int> stringsOn, double shortBelow, int fewestDays)
+    {
         Require.Within(shortBelow, 0.3, 0.98, "a ratio to the usual level");
         Require.Within(fewestDays, 1, 30, "days");
         for (var i = 1; i < days.Count; i++)
@@ -26,13 +33,14 @@ public static class Shortfalls
         double[] usual = [.. days.Where(d => !d.Censored).Select(d => d.Ratio).OfType<double>().Where(r => r > NextToNothing)];
         if (usual.Length == 0) return [];
         var level = Statistics.Median(usual);
+        var scatter = 1.4826 * Statistics.Median([.. usual.Select(r => Math.Abs((r / level) - 1))]);
         var events = new List<Shortfall>();
         for (var i = 0; i < days.Count;)
         {
             var end = EndOfRun(days, i, level * shortBelow);
             if (end > i)
             {
-                if (Describe(days, i, end, level, strings, fewestDays) is { } found) events.Add(found);
+                if (Describe(days, i, end, level, scatter, stringsOn(days[i].Date), fewestDays) is { } found) events.Add(found);
                 i = end;
             }
             else
@@ -56,7 +64,7 @@ public static class Shortfalls
         return end;
     }
 
-    private static Shortfall? Describe(IReadOnlyList<DayOfOutput> days, int from, int end, double level, int strings, int fewestDays)
+    private static Shortfall? Describe(IReadOnlyList<DayOfOutput> days, int from, int end, double level, double scatter, int strings, int fewestDays)
     {
         var run = days.Skip(from).Take(end - from).Where(d => d.Ratio is not null).ToArray();
         double[] ratios = [.. run.Select(d => d.Ratio!.Value / level)];
@@ -74,7 +82,8 @@ public static class Shortfalls
             return new Shortfall(ShortfallKind.Dirt, span, lost, Say($"{-slope.Slope * 100:0.0} % more missing each day, all back on {days[end].Date:uuuu-MM-dd}"));
         var spread = ratios.Length > 1 ? Statistics.StandardDeviation(ratios) : 0;
         var missing = Math.Round((1 - mean) * strings);
-        if (strings > 1 && spread < 0.06 && missing >= 1 && missing < strings && Math.Abs(1 - (missing / strings) - mean) < 0.05)
+        // A missing string scatters as usual days do, in proportion to what is left.
+        if (strings > 1 && spread < Math.Max(0.06, 2 * scatter * mean) && missing >= 1 && missing < strings && Math.Abs(1 - (missing / strings) - mean) < 0.05)
             return new Shortfall(ShortfallKind.PartialString, span, lost, Say($"a steady {mean * 100:0} % of the usual level, as with {missing} of {strings} strings missing"));
         return new Shortfall(ShortfallKind.Unexplained, span, lost, Say($"{mean * 100:0} % of the usual level"));
     }

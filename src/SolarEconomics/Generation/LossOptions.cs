@@ -1,0 +1,20 @@
+namespace SolarEconomics;
+
+/// <summary>Choices of <see cref="ExpectedAgainstMeasured"/>.</summary>
+public sealed record LossOptions
+{
+    /// <summary>Tariffs that price what was lost. Default: <see langword="null"/>, no money.</summary>
+    public TariffHistory? Tariffs { get; init; }
+
+    /// <summary>Receipts, to set what a failure cost beside what it lost. Default: <see langword="null"/>.</summary>
+    public Ledger? Ledger { get; init; }
+
+    /// <summary>Weather over the days of the record, as a reference beside sister arrays; needs arrays in the plant. Default: <see langword="null"/>.</summary>
+    public Weather? Weather { get; init; }
+
+    /// <summary>A day is short below this ratio to its usual level. Range: 0.3 to 0.98. Default: 0.8; a sister under other clouds scatters by 5 to 15 % a day.</summary>
+    public double ShortBelow { get; init => field = Require.Within(value, 0.3, 0.98, "a ratio to the usual level", nameof(ShortBelow)); } = 0.8;
+
+    /// <summary>Shorter events are left out as weather, except days of next to nothing. Range: 1 to 30. Default: 3.</summary>
+    public int FewestDays { get; init => field = (int)Require.Within(value, 1, 30, "days", nameof(FewestDays)); } = 3;
+}
