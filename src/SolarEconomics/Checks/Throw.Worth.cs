@@ -44,4 +44,14 @@ internal static partial class Throw
 
     internal static ArgumentException NoRating(string device) =>
         new($"{device}: found no rated power, expected ratedKwp above 0 in the plant's description: a swap scales the record by kWp.");
+
+    internal static ArgumentException NoOption() =>
+        new("Found no option, expected one or more to set beside doing nothing.");
+
+    internal static ArgumentException PaymentsNotByMonths(int perYear) =>
+        new(FormattableString.Invariant($"Found a loan with {perYear} payments a year, expected 1, 2, 3, 4, 6 or 12: payments fall on a day of a month."));
+
+    internal static ArgumentException LoanBeyondHorizon(string option, LocalDate last, LocalDate horizon) =>
+        new(FormattableString.Invariant(
+            $"{option}: found a loan whose last payment falls on {last:uuuu-MM-dd}, expected one before {horizon:uuuu-MM-dd}, the horizon: debt would be left out. Take more years."));
 }

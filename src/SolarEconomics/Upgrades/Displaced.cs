@@ -23,6 +23,9 @@ public sealed record Displaced
     /// <summary>Kept as spares: no money, no energy.</summary>
     public static Displaced Kept { get; } = new(null, 0, 0);
 
+    /// <summary>The same, what is received moved by a factor: old parts fall in price while one waits. What is paid stays.</summary>
+    internal Displaced WithReceived(double factor) => Received > 0 ? new Displaced(Device, ConditionShare, Received * (decimal)factor) : this;
+
     /// <summary>Sold, own hours and advertisements taken off.</summary>
     /// <param name="received">Received. Range: 0 and above. Unit: the site's currency.</param>
     public static Displaced Sold(decimal received) => new(null, 0, (decimal)Require.Within((double)received, 0, 1e9, "the site's currency"));

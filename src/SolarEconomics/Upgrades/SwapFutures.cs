@@ -5,23 +5,29 @@ namespace SolarEconomics;
 /// <summary>Computes a panel swap as the difference of two futures, from the records' own hours.</summary>
 internal sealed class SwapFutures
 {
-    private readonly Outlook _outlook;
+    private readonly OutlookRecord _record;
+    private readonly Assumptions _assumptions;
+    private readonly LocalDate _horizon;
     private readonly PanelSwap _swap;
     private readonly Device _device;
     private readonly ExtraEnergy[] _months = new ExtraEnergy[12];
     private readonly ExtraEnergy _all;
     private readonly double _gainAtStart;
 
-    internal SwapFutures(Outlook outlook, PanelSwap swap)
+    internal SwapFutures(OutlookRecord record, Assumptions assumptions, PanelSwap swap)
     {
-        _outlook = outlook;
+        _record = record;
+        _assumptions = assumptions;
+        _horizon = record.FirstPurchase.PlusYears(assumptions.Years);
+        if (swap.On < record.RecordEnd || swap.On >= _horizon) throw Throw.ChangeOutsideOutlook(swap.On, record.RecordEnd, _horizon);
+        Require.Within(swap.NewKwp, 0.001, 1e6, "kWp");
+        Require.Within((double)swap.Cost, 0, 1e9, "the site's currency");
         _swap = swap;
         _device = Known(swap.Device);
-        var worth = outlook.WorthToDate;
         // The new modules start unaged; the record holds the old ones as they were in its middle.
-        var ratio = swap.NewKwp / _device.RatedKwp / OldFactor(MiddleOfRecords);
+        var ratio = swap.NewKwp / _device.RatedKwp / OldFactor(record.RecordMiddle);
         _gainAtStart = ratio - 1;
-        AddMonths(worth, ratio);
+        AddMonths(record.Worth, ratio);
         _all = _months.Aggregate(default(ExtraEnergy), (a, b) => a.Plus(b));
     }
 
@@ -41,20 +47,19 @@ internal sealed class SwapFutures
     /// <param name="worthOf">Which worth of the extra energy: by its destination, all exported, or all used.</param>
     internal List<CashEvent> Events(Func<ExtraEnergy, (double Import, double Export)> worthOf)
     {
-        var a = _outlook.Assumptions;
-        var recordEnd = _outlook.WorthToDate.Period.End;
+        var a = _assumptions;
         var events = new List<CashEvent>
         {
             new(_swap.On, _swap.On, -(double)_swap.Cost, MoneyPurpose.Investment, false),
             new(_swap.On, _swap.On, (double)_swap.Displaced.Received, MoneyPurpose.Income, false),
         };
-        for (var start = _swap.On; start < _outlook.Horizon;)
+        for (var start = _swap.On; start < _horizon;)
         {
-            var end = LocalDate.Min(new LocalDate(start.Year, start.Month, 1).PlusMonths(1), _outlook.Horizon);
+            var end = LocalDate.Min(new LocalDate(start.Year, start.Month, 1).PlusMonths(1), _horizon);
             var days = Period.DaysBetween(start, end);
             var middle = start.PlusDays(days / 2);
             var (import, export) = worthOf(Month(start.Month, days * 24.0));
-            var years = Period.DaysBetween(recordEnd, middle) / 365.25;
+            var years = Period.DaysBetween(_record.RecordEnd, middle) / 365.25;
             var amount = (import * Math.Pow(1 + a.PriceGrowth, years)) + (export * Math.Pow(1 + a.FeedInGrowth, years));
             events.Add(new CashEvent(start, end, amount * GainShare(middle), MoneyPurpose.Savings, false));
             start = end;
@@ -62,22 +67,20 @@ internal sealed class SwapFutures
         return events;
     }
 
-    private LocalDate MiddleOfRecords => _outlook.WorthToDate.Period.Start.PlusDays(_outlook.WorthToDate.Period.Days / 2);
-
     /// <summary>How much of the first day's gain is left: the new modules age from the change, the old ones would have gone on ageing.</summary>
     private double GainShare(LocalDate day)
     {
         if (Math.Abs(_gainAtStart) < 1e-12) return 0;
         var age = Period.DaysBetween(_swap.On, day) / 365.25;
-        var with = (1 + _gainAtStart) * _outlook.Assumptions.Ageing.FactorAt(Math.Max(0, age));
-        var without = OldFactor(day) / OldFactor(MiddleOfRecords);
+        var with = (1 + _gainAtStart) * _assumptions.Ageing.FactorAt(Math.Max(0, age));
+        var without = OldFactor(day) / OldFactor(_record.RecordMiddle);
         return (with - without) / _gainAtStart;
     }
 
     private double OldFactor(LocalDate day)
     {
-        var since = _device.InService ?? _outlook.WorthToDate.Ledger!.FirstPurchase.Date;
-        return _outlook.Assumptions.Ageing.FactorAt(Math.Max(0, Period.DaysBetween(since, day) / 365.25));
+        var since = _device.InService ?? _record.FirstPurchase;
+        return _assumptions.Ageing.FactorAt(Math.Max(0, Period.DaysBetween(since, day) / 365.25));
     }
 
     private ExtraEnergy Month(int calendarMonth, double hours)
@@ -91,7 +94,7 @@ internal sealed class SwapFutures
     private void AddMonths(WorthToDate worth, double ratio)
     {
         var grid = worth.Flows.Grid;
-        var prices = WorthToDate.PricesOf(worth.Tariffs.OnlyLatest().On(grid, worth.Site.Zone), worth.Records, worth.Site);
+        var prices = _record.LatestPrices;
         var old = worth.GenerationOf(_device.Name);
         var (elsewhere, perKwp) = (Array.Empty<double>(), 0.0);
         if (_swap.Displaced.Device is { } name)
@@ -113,8 +116,8 @@ internal sealed class SwapFutures
 
     private Device Known(string name)
     {
-        var device = _outlook.WorthToDate.Site.Plant.Find(name)
-            ?? throw Throw.UnknownDevice(name, _outlook.WorthToDate.Site.Plant.Devices.Select(d => d.Name));
+        var device = _record.Worth.Site.Plant.Find(name)
+            ?? throw Throw.UnknownDevice(name, _record.Worth.Site.Plant.Devices.Select(d => d.Name));
         return device.RatedKwp > 0 ? device : throw Throw.NoRating(name);
     }
 }

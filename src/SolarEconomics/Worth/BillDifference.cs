@@ -31,6 +31,9 @@ internal sealed class BillDifference
         return value;
     }
 
+    /// <summary>What is due in each billing period, the reclaimed tax taken off.</summary>
+    internal (DateSpan Period, decimal Due)[] Dues(double[] importKwh, double[] exportKwh) => [.. _plan.Bills(importKwh, exportKwh).Select(b => (b.Period, Due(b)))];
+
     private decimal Due(Bill bill) => bill.Total.Amount
         - Math.Round(_reclaimedShare * bill.Tax.Amount, bill.Total.Currency.MinorDigits, MidpointRounding.AwayFromZero);
 }

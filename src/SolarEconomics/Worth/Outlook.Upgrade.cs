@@ -13,10 +13,7 @@ public sealed partial class Outlook
     public UpgradeResult Upgrade(PanelSwap swap)
     {
         ArgumentNullException.ThrowIfNull(swap);
-        if (swap.On < WorthToDate.Period.End || swap.On >= Horizon) throw Throw.ChangeOutsideOutlook(swap.On, WorthToDate.Period.End, Horizon);
-        Require.Within(swap.NewKwp, 0.001, 1e6, "kWp");
-        Require.Within((double)swap.Cost, 0, 1e9, "the site's currency");
-        var futures = new SwapFutures(this, swap);
+        var futures = new SwapFutures(Record, Assumptions, swap);
         var year = futures.PerYear;
         var likely = futures.Events(e => (e.Avoided, e.FeedIn));
         var path = new CashPath(swap.On, Horizon, likely, 0);
@@ -33,5 +30,4 @@ public sealed partial class Outlook
             Years(path.LastingCrossing()), irr, new Finding("", ""));
         return result with { Finding = UpgradeWords.Say(result, this, CultureInfo.InvariantCulture) };
     }
-
 }

@@ -12,9 +12,10 @@ internal sealed class OutlookRecord
     {
         Worth = worth;
         FirstPurchase = worth.Ledger!.FirstPurchase.Date;
-        var then = worth.Tariffs.On(worth.Flows.Grid, worth.Site.Zone);
-        AtPricesThen = At(then);
-        AtLatestPrices = At(worth.Tariffs.OnlyLatest().On(worth.Flows.Grid, worth.Site.Zone));
+        AtPricesThen = At(worth.Prices);
+        LatestPlan = worth.Tariffs.OnlyLatest().On(worth.Flows.Grid, worth.Site.Zone);
+        LatestPrices = WorthToDate.PricesOf(LatestPlan, worth.Records, worth.Site);
+        AtLatestPrices = At(LatestPrices);
         var ledgerYears = Math.Max(1, Period.DaysBetween(FirstPurchase, worth.Period.End) / 365.25);
         MeanRunningPerYear = (double)-worth.Ledger.Before(worth.Period.End).Of(LedgerClass.Running).Sum(e => e.CashFlow.Amount) / ledgerYears;
         _aging = [.. worth.Site.Plant.Devices.Where(d => d.RatedKwp > 0 && d.InService is not null && d.OutOfService is null)];
@@ -34,15 +35,16 @@ internal sealed class OutlookRecord
 
     internal OutlookBase AtLatestPrices { get; }
 
+    /// <summary>The latest tariff, on the days of the records.</summary>
+    internal BillingPlan LatestPlan { get; }
+
+    internal EvidencePrices LatestPrices { get; }
+
     /// <summary>Running costs of a year, the mean of the ledger so far.</summary>
     internal double MeanRunningPerYear { get; }
 
     /// <summary>Receipts, and what each recorded month was worth.</summary>
     internal IReadOnlyList<CashEvent> Recorded { get; }
-
-    /// <summary>The recorded year's energy priced at another plan.</summary>
-    internal OutlookBase At(BillingPlan plan) =>
-        OutlookBase.Of(Worth.Flows, WorthToDate.PricesOf(plan, Worth.Records, Worth.Site), Worth.Period.Start.Month);
 
     internal int DayOf(LocalDate date) => Period.DaysBetween(FirstPurchase, date);
 
@@ -66,6 +68,8 @@ internal sealed class OutlookRecord
             start = end;
         }
     }
+
+    private OutlookBase At(EvidencePrices prices) => OutlookBase.Of(Worth.Flows, prices, Worth.Period.Start.Month);
 
     private IEnumerable<CashEvent> RecordedEvents()
     {

@@ -99,8 +99,11 @@ public sealed class OutlookInput
 
     internal Assumptions Put(Assumptions assumptions, double value) => _write(assumptions, value);
 
-    /// <summary>A value of it as people write it.</summary>
-    internal string Say(double value, Currency currency, CultureInfo culture) => Unit switch
+    /// <summary>A value of it as people write it: <c>3.0 % a year</c>, <c>€2,600</c>.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="currency">Currency, where it is money.</param>
+    /// <param name="culture">How numbers are written.</param>
+    public string InWords(double value, Currency currency, CultureInfo culture) => Unit switch
     {
         InputUnit.SharePerYear => Wording.Percent(value, culture) + " a year",
         InputUnit.Share => Wording.Percent(value, culture),

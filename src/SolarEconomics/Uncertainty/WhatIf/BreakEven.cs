@@ -16,7 +16,7 @@ public sealed record BreakEven(
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
-        string Input(double value) => Range.Input.Say(value, AtLow.Currency, culture);
+        string Input(double value) => Range.Input.InWords(value, AtLow.Currency, culture);
         var span = $"from {Input(Range.Low)} to {Input(Range.High)}";
         var ends = $"{Wording.Whole(AtLow, culture)} at the low end, {Wording.Whole(AtHigh, culture)} at the high end";
         var stands = $"As it stands: {Input(AsItStands)}.";

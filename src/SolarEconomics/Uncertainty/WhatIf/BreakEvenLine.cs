@@ -15,8 +15,8 @@ public sealed record BreakEvenLine(
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
-        string First(double value) => Across.Input.Say(value, Currency, culture);
-        string Second(double value) => Solved.Input.Say(value, Currency, culture);
+        string First(double value) => Across.Input.InWords(value, Currency, culture);
+        string Second(double value) => Solved.Input.InWords(value, Currency, culture);
         var steps = Points.Select(p => p.Across).Distinct().Count();
         var words = Points.Count == 0
             ? $"pair of {Across.Input.Name} and {Solved.Input.Name} within their ranges brings the {Measure} to 0."

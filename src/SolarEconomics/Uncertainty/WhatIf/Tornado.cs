@@ -13,7 +13,7 @@ public sealed record Tornado(string Measure, Money Base, IReadOnlyList<TornadoBa
     public Finding Say(CultureInfo culture)
     {
         var longest = Bars[0];
-        string Input(double value) => longest.Range.Input.Say(value, Base.Currency, culture);
+        string Input(double value) => longest.Range.Input.InWords(value, Base.Currency, culture);
         var flips = Bars.Where(b => (b.AtLow.Amount < 0) != (b.AtHigh.Amount < 0)).Select(b => b.Range.Input.Name).ToList();
         var words = $"moves the {Measure} most: from {Wording.Whole(longest.AtLow, culture)} at {Input(longest.Range.Low)} to {Wording.Whole(longest.AtHigh, culture)} at {Input(longest.Range.High)}, all else as it stands. " +
             (flips.Count == 0 ? "No input alone turns the sign of the answer within its range." : $"Alone they turn the sign of the answer: {string.Join(", ", flips)}.");
@@ -29,7 +29,7 @@ public sealed record Tornado(string Measure, Money Base, IReadOnlyList<TornadoBa
         ["Input", "As it stands", "Low end", "High end", "At the low end", "At the high end", "Swing"],
         [.. Bars.Select(b => (IReadOnlyList<string>)
         [
-            b.Range.Input.Name, b.Range.Input.Say(b.Base, Base.Currency, culture), b.Range.Input.Say(b.Range.Low, Base.Currency, culture),
-            b.Range.Input.Say(b.Range.High, Base.Currency, culture), Wording.Whole(b.AtLow, culture), Wording.Whole(b.AtHigh, culture), Wording.Whole(b.Swing, culture),
+            b.Range.Input.Name, b.Range.Input.InWords(b.Base, Base.Currency, culture), b.Range.Input.InWords(b.Range.Low, Base.Currency, culture),
+            b.Range.Input.InWords(b.Range.High, Base.Currency, culture), Wording.Whole(b.AtLow, culture), Wording.Whole(b.AtHigh, culture), Wording.Whole(b.Swing, culture),
         ])]);
 }

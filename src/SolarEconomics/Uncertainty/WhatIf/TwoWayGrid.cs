@@ -27,8 +27,8 @@ public sealed record TwoWayGrid(
             Tables =
             [
                 new FindingTable($"{Measure} by {Down.Name} (down) and {Across.Name} (across), {currency}",
-                    ["", .. AcrossValues.Select(v => Across.Say(v, currency, culture))],
-                    [.. DownValues.Zip(Amounts, (value, row) => (IReadOnlyList<string>)[Down.Say(value, currency, culture), .. row.Select(m => Wording.Whole(m, culture))])]),
+                    ["", .. AcrossValues.Select(v => Across.InWords(v, currency, culture))],
+                    [.. DownValues.Zip(Amounts, (value, row) => (IReadOnlyList<string>)[Down.InWords(value, currency, culture), .. row.Select(m => Wording.Whole(m, culture))])]),
             ],
             Notes = ["Each cell is a full recomputation of all years; all other inputs stand as they are."],
             Cautions = [Cautions.Money],
