@@ -19,7 +19,7 @@ public static class ChancesChart
         var culture = options.Culture;
         var finding = chances.Say(culture);
         var money = MoneyStyle.For(Rows.Select(r => chances.At(r.Share)), culture);
-        var table = new FindingTable($"{Capital(chances.What)} over {PeopleNumber.Number(chances.Values.Count, 0, culture)} draws ({Figure.UnitOf(chances.Middle)})", ["Where", "Amount"],
+        var table = new FindingTable($"{Sentences.Capital(chances.What)} over {PeopleNumber.Number(chances.Values.Count, 0, culture)} draws ({Figure.UnitOf(chances.Middle)})", ["Where", "Amount"],
             [.. Rows.Select(r => (IReadOnlyList<string>)[r.Label, money.Write(chances.At(r.Share))])]);
         return new SolarChart("chances", "Bar chart", finding, table,
             ChartFrame.From(options, $"How sure is the {chances.What}?", finding, "The half per cent of cases at either end lies outside the picture."),
@@ -72,12 +72,10 @@ public static class ChancesChart
         });
         figure.Annotate(new Fields
         {
-            ["name"] = "percentile", ["text"] = $"<b>{Sentences.Escape(money.Write(amount))}</b><br>{meaning}", ["showarrow"] = false, ["borderpad"] = 0, ["align"] = side,
+            ["name"] = "percentile", ["text"] = $"<b>{Sentences.Escape(money.Write(amount))}</b><br>{meaning}", ["showarrow"] = false, ["borderpad"] = 0, ["bgcolor"] = figure.Theme.Card, ["align"] = side,
             ["x"] = x, ["y"] = Math.Round(height, 5), ["xanchor"] = side, ["yanchor"] = side == "center" ? "bottom" : "middle",
             ["xshift"] = side == "right" ? Math.Round(-figure.LabelGapPx * 0.7) : side == "left" ? Math.Round(figure.LabelGapPx * 0.7) : 0,
             ["font"] = Figure.Font(figure.Preset.SmallTextPx, figure.Theme.Ink),
         });
     }
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

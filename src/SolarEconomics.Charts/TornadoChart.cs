@@ -43,7 +43,7 @@ public static class TornadoChart
             ["line"] = new Fields { ["color"] = theme.Soft, ["width"] = Math.Round(preset.LinePx * 0.4, 1), ["dash"] = "dot" },
         });
         var (low, high) = Reach(tornado, bars);
-        figure.Unit($"{Capital(tornado.Measure)} ({Figure.UnitOf(tornado.Base)}); as it stands {money.Write(tornado.Base)}");
+        figure.Unit($"{Sentences.Capital(tornado.Measure)} ({Figure.UnitOf(tornado.Base)}); as it stands {money.Write(tornado.Base)}");
         figure.MoneyAxis("xaxis", tornado.Base.Currency, low, high);
         figure.Axis("yaxis", new Fields
         {
@@ -67,7 +67,7 @@ public static class TornadoChart
         var x = isLeft ? Math.Min(Fields.Round(amount), Fields.Round(from)) : Math.Max(Fields.Round(amount), Fields.Round(from));
         figure.Annotate(new Fields
         {
-            ["name"] = "end", ["text"] = Sentences.Escape(words), ["showarrow"] = false, ["borderpad"] = 0, ["x"] = x, ["y"] = at,
+            ["name"] = "end", ["text"] = Sentences.Escape(words), ["showarrow"] = false, ["borderpad"] = 0, ["bgcolor"] = figure.Theme.Card, ["x"] = x, ["y"] = at,
             ["xanchor"] = isLeft ? "right" : "left", ["yanchor"] = "middle", ["xshift"] = Math.Round(figure.LabelGapPx * (isLeft ? -0.8 : 0.8), 1),
             ["font"] = Figure.Font(figure.Preset.SmallTextPx, figure.Theme.Soft),
         });
@@ -83,6 +83,4 @@ public static class TornadoChart
     }
 
     private static string Words(TornadoBar bar, double value, CultureInfo culture) => bar.Range.Input.InWords(value, bar.AtLow.Currency, culture);
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -22,6 +22,9 @@ internal static class Sentences
         return text;
     }
 
+    /// <summary>With a capital at the start of a sentence.</summary>
+    internal static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     /// <summary>Breaks text into lines of at most so many characters, at blanks.</summary>
     internal static IReadOnlyList<string> Wrap(string text, int charactersPerLine)
     {

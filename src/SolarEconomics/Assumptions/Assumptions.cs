@@ -33,6 +33,18 @@ public sealed record Assumptions
     /// <summary>Parts that fail by odds: an outlook counts what is to be expected, draws let each fail at an age of its own. Default: none.</summary>
     public IReadOnlyList<WearingPart> WearingParts { get; init; } = [];
 
+    /// <summary>Price changes that are known ahead, beside the growth. Default: none.</summary>
+    public IReadOnlyList<PriceStep> PriceSteps { get; init; } = [];
+
+    /// <summary>The end of a guaranteed feed-in rate; <see langword="null"/> where none ends. Default: none.</summary>
+    public FeedInGuarantee? FeedInGuarantee { get; init; }
+
+    /// <summary>Share of what is paid for export that goes in tax. Range: 0 to 1. Default: 0, not stated; whether it is income at all differs by place.</summary>
+    public double FeedInTaxRate { get; init; }
+
+    /// <summary>Supply charges that the plant avoids a year at today's prices: only where the connection itself is given up. Range: 0 and above. Unit: the site's currency. Default: 0.</summary>
+    public decimal AvoidedSupplyChargePerYear { get; init; }
+
     /// <summary>What the plant sells for at the horizon, removal paid; negative where removal costs more. Unit: the site's currency. Default: 0.</summary>
     public decimal ResidualValue { get; init; }
 
@@ -46,9 +58,17 @@ public sealed record Assumptions
         Rate(CostGrowth, nameof(CostGrowth));
         Rate(DiscountRate, nameof(DiscountRate));
         Require.Within(YieldFactor, 0, 2, "future generation relative to the records; as recorded is 1");
+        Require.Fraction(FeedInTaxRate);
+        Require.Within((double)AvoidedSupplyChargePerYear, 0, 1e9, "money a year, without a sign");
+        foreach (var step in PriceSteps)
+        {
+            Require.Within(step.ImportFactor, 0, 10, "import price after a step relative to before; 8 % more is 1.08");
+            Require.Within(step.FeedInFactor, 0, 10, "feed-in price after a step relative to before; 8 % more is 1.08");
+        }
         foreach (var replacement in Replacements)
             Require.Within(replacement.YearsAfterFirstPurchase, 0, 60, $"years after the first purchase, for {replacement.Part}");
         foreach (var part in WearingParts) Require.Within((double)part.Cost, 0, 1e9, $"money for {part.Part}");
+        if (FeedInGuarantee is { } guarantee) Require.Within((double)guarantee.PricePerKwhAfter, 0, 100, "money per kWh after the guarantee");
         return this;
     }
 

@@ -54,4 +54,10 @@ internal static partial class Throw
     internal static ArgumentException LoanBeyondHorizon(string option, LocalDate last, LocalDate horizon) =>
         new(FormattableString.Invariant(
             $"{option}: found a loan whose last payment falls on {last:uuuu-MM-dd}, expected one before {horizon:uuuu-MM-dd}, the horizon: debt would be left out. Take more years."));
+
+    internal static RecordException DaysOutsideRecords(string device, DateSpan down, DateSpan records) =>
+        new($"{device}: found a failure from {down}, expected one day or more inside the records, {records}.");
+
+    internal static RecordException NoLikeDays(string device, int month) =>
+        new(FormattableString.Invariant($"{device}: found no day of month {month} outside the failure on which it worked, expected some: nothing tells what it would have made. State the lost kWh."));
 }

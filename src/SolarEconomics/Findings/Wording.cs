@@ -35,6 +35,9 @@ internal static class Wording
     /// <summary>A half-open span, said with its last day: <c>1 Mar 2022 to 28 Feb 2025</c>.</summary>
     internal static string Days(DateSpan span, CultureInfo culture) => $"{Day(span.Start, culture)} to {Day(span.End.PlusDays(-1), culture)}";
 
+    /// <summary>With a capital at the start of a sentence.</summary>
+    internal static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     private static string Amount(Money money, string format, CultureInfo culture)
     {
         var symbol = Symbols.GetValueOrDefault(money.Currency.Code ?? "", money.Currency.Code + " ");

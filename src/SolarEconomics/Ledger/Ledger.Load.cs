@@ -4,7 +4,7 @@ public sealed partial class Ledger
 {
     /// <summary>Reads a ledger file.</summary>
     /// <param name="path">CSV file with a heading line <c>date,kind,amount,currency</c> and, where wanted, <c>device</c>,
-    /// <c>description</c>, <c>own hours</c>, and <c>every</c> (month, quarter, year) with <c>until</c> for an entry that repeats. Dates are <c>2024-03-31</c>, numbers have a point. Lines that start with # are remarks.</param>
+    /// <c>description</c>, <c>own hours</c>, <c>market price</c> (where less was paid), and <c>every</c> (month, quarter, year) with <c>until</c> for an entry that repeats. Dates are <c>2024-03-31</c>, numbers have a point. Lines that start with # are remarks.</param>
     /// <exception cref="RecordException">The file is missing or empty, a column is missing, or entries cannot be read: every one of
     /// them is listed with line and column, and none is left out quietly. Also when there is no purchase.</exception>
     /// <remarks>A ledger with a row left out would be a wrong answer, so one bad row refuses the file.</remarks>

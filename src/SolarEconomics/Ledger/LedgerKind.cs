@@ -27,6 +27,9 @@ public enum LedgerKind
     /// <summary>Spare bought for stock.</summary>
     Spare,
 
+    /// <summary>Spare taken from stock and put to use, at what it had cost: no money moves.</summary>
+    SpareUsed,
+
     /// <summary>Paid work other than a repair.</summary>
     Labour,
 

@@ -16,6 +16,7 @@ internal static class LedgerKinds
         (LedgerKind.Repair, "repair", LedgerClass.Running, -1),
         (LedgerKind.Part, "part", LedgerClass.Running, -1),
         (LedgerKind.Spare, "spare", LedgerClass.Investment, -1),
+        (LedgerKind.SpareUsed, "spare used", LedgerClass.NoMoney, 0),
         (LedgerKind.Labour, "labour", LedgerClass.Running, -1),
         (LedgerKind.OwnHours, "own hours", LedgerClass.NoMoney, 0),
         (LedgerKind.Insurance, "insurance", LedgerClass.Running, -1),

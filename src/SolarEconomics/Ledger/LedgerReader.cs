@@ -8,7 +8,7 @@ namespace SolarEconomics;
 internal sealed class LedgerReader
 {
     private static readonly string[] Needed = ["date", "kind", "amount", "currency"];
-    private static readonly string[] Optional = ["device", "description", "own hours", "every", "until"];
+    private static readonly string[] Optional = ["device", "description", "own hours", "market price", "every", "until"];
 
     private readonly List<LedgerEntry> _entries = [];
     private readonly List<Problem> _lost = [];
@@ -86,6 +86,7 @@ internal sealed class LedgerReader
         var amount = row.Amount(_lost);
         var currency = row.Currency(_lost);
         var hours = row.OwnHours(_lost);
+        var marketPrice = row.MarketPrice(_lost);
         var days = _lost.Count > lostBefore ? [] : row.Days(date, _lost);
         if (_lost.Count > lostBefore) return;
 
@@ -102,6 +103,7 @@ internal sealed class LedgerReader
                 Device = row.Text("device"),
                 Description = row.Text("description"),
                 OwnHours = hours,
+                MarketPrice = marketPrice is { } price ? Money.Nominal(price, currency) : null,
                 File = row.File,
                 Line = row.Line,
             });

@@ -80,6 +80,16 @@ internal sealed class LedgerRow(CsvReader csv, string file, string[] header)
         return 0;
     }
 
+    /// <summary>The market price, where the row has one.</summary>
+    internal decimal? MarketPrice(List<Problem> lost)
+    {
+        var raw = Raw("market price");
+        if (raw.Length == 0) return null;
+        if (decimal.TryParse(raw, Plain, CultureInfo.InvariantCulture, out var price) && price >= 0) return price;
+        lost.Add(Problem("market price", Quoted(raw), "a number of 0 or more with a point and no other marks, such as 350.00, or nothing", Severity.Lost));
+        return null;
+    }
+
     /// <summary>The days of an entry that repeats: from its date in steps of <c>every</c>, before <c>until</c>; else its date alone.</summary>
     internal IReadOnlyList<LocalDate> Days(LocalDate first, List<Problem> lost)
     {

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace SolarEconomics;
 
-/// <summary>What was paid and received, added up by kind and by device. Money of the day, no loan flows.</summary>
+/// <summary>What was paid and received, added up by kind and by device. Money of the day or of one year, no loan flows.</summary>
 /// <param name="Invested">Purchases and the like less grants and refunds; 0 or more in general.</param>
 /// <param name="Running">Repairs, parts, insurance and other running costs.</param>
 /// <param name="Income">Sales, certificates and paid claims.</param>
@@ -31,7 +31,9 @@ public sealed record LedgerTotals(
         {
             Notes =
             [
-                "Money of the day on which it was paid; loan flows are left out.",
+                NetPaid.Basis.IsNominal
+                    ? "Money of the day on which it was paid; loan flows are left out."
+                    : $"In money of {NetPaid.Basis.Year!.Value.ToString(CultureInfo.InvariantCulture)}, by the price index given; loan flows are left out.",
                 OwnHours > 0 ? $"{OwnHours.ToString("#,0.#", culture)} own hours are not priced here." : "No own hours are entered.",
             ],
             Cautions = ["Not tax or credit advice."],

@@ -25,22 +25,23 @@ internal sealed class OutlookBase
                 flows.Grid.StepHours,
                 prices.Import[i] * own,
                 prices.Export[i] * flows.ExportKwh[i],
-                prices.Import[i] * flows.StandbyKwh[i]));
+                prices.Import[i] * flows.StandbyKwh[i],
+                flows.ExportKwh[i]));
         }
         return new OutlookBase(months);
     }
 
-    /// <summary>What a span of hours in a calendar month is worth: avoided purchase, feed-in, standby to pay. Unit: currency.</summary>
-    internal (double Avoided, double FeedIn, double Standby) Month(int calendarMonth, double hours)
+    /// <summary>What a span of hours in a calendar month is worth: avoided purchase, feed-in, standby to pay (currency), and the kWh exported.</summary>
+    internal (double Avoided, double FeedIn, double Standby, double ExportedKwh) Month(int calendarMonth, double hours)
     {
         var sums = _months[calendarMonth - 1].Hours > 0 ? _months[calendarMonth - 1] : _all;
         var scale = sums.Hours > 0 ? hours / sums.Hours : 0;
-        return (sums.Avoided * scale, sums.FeedIn * scale, sums.Standby * scale);
+        return (sums.Avoided * scale, sums.FeedIn * scale, sums.Standby * scale, sums.ExportedKwh * scale);
     }
 
-    private readonly record struct MonthSums(double Hours, double Avoided, double FeedIn, double Standby)
+    private readonly record struct MonthSums(double Hours, double Avoided, double FeedIn, double Standby, double ExportedKwh)
     {
         internal MonthSums Plus(MonthSums other) =>
-            new(Hours + other.Hours, Avoided + other.Avoided, FeedIn + other.FeedIn, Standby + other.Standby);
+            new(Hours + other.Hours, Avoided + other.Avoided, FeedIn + other.FeedIn, Standby + other.Standby, ExportedKwh + other.ExportedKwh);
     }
 }

@@ -7,11 +7,13 @@ internal sealed class OutlookFlows
 {
     private readonly OutlookRecord _record;
     private readonly Assumptions _assumptions;
+    private readonly PricePath _path;
 
     internal OutlookFlows(OutlookRecord record, Assumptions assumptions)
     {
         _record = record;
         _assumptions = assumptions;
+        _path = new PricePath(assumptions);
         Horizon = record.FirstPurchase.PlusYears(assumptions.Years);
         RunningPerYear = (double?)assumptions.RunningCostsPerYear ?? record.MeanRunningPerYear;
     }
@@ -35,13 +37,15 @@ internal sealed class OutlookFlows
         foreach (var month in _record.MonthsUntil(Horizon))
         {
             var prices = pricePath ? _record.AtLatestPrices : _record.AtPricesThen;
-            var (avoided, feedIn, standby) = prices.Month(month.Start.Month, month.Hours);
+            var (avoided, feedIn, standby, exportedKwh) = prices.Month(month.Start.Month, month.Hours);
             var yield = (ageing ? AgeingSinceRecords(month.Middle) : 1) * _assumptions.YieldFactor;
-            var import = pricePath ? Growth(_assumptions.PriceGrowth, month.Middle) : 1;
-            var export = pricePath ? Growth(_assumptions.FeedInGrowth, month.Middle) : 1;
-            var cost = pricePath ? Growth(_assumptions.CostGrowth, month.Middle) : 1;
-            events.Add(new CashEvent(month.Start, month.End, ((avoided * yield) - standby) * import, MoneyPurpose.Savings, false));
-            events.Add(new CashEvent(month.Start, month.End, feedIn * yield * export, MoneyPurpose.FeedIn, false));
+            var years = YearsAhead(month.Middle);
+            var import = pricePath ? _path.Import(years, month.Middle) : 1;
+            var export = pricePath ? _path.FeedIn(feedIn, exportedKwh, years, month.Middle) : feedIn;
+            var cost = pricePath ? _path.Cost(years) : 1;
+            var supply = (double)_assumptions.AvoidedSupplyChargePerYear * month.Hours / 8766;
+            events.Add(new CashEvent(month.Start, month.End, ((avoided * yield) - standby + supply) * import, MoneyPurpose.Savings, false));
+            events.Add(new CashEvent(month.Start, month.End, yield * export, MoneyPurpose.FeedIn, false));
             events.Add(new CashEvent(month.Start, month.End, -RunningPerYear * cost * month.Hours / 8766, MoneyPurpose.Running, false));
         }
         if (replacement)
@@ -60,7 +64,7 @@ internal sealed class OutlookFlows
         {
             var date = FirstPurchase.PlusDays((int)Math.Round(part.YearsAfterFirstPurchase * 365.25));
             if (date >= Horizon || date < _record.RecordEnd) continue;
-            var growth = pricePath ? Growth(_assumptions.CostGrowth, date) : 1;
+            var growth = pricePath ? _path.Cost(YearsAhead(date)) : 1;
             yield return new CashEvent(date, date, -(double)part.Cost * growth, MoneyPurpose.Replacement, false);
         }
     }
@@ -75,15 +79,14 @@ internal sealed class OutlookFlows
             var expected = part.ExpectedFailures(age, 1 / 12.0, months.Count);
             foreach (var (month, failures) in months.Zip(expected))
             {
-                var growth = pricePath ? Growth(_assumptions.CostGrowth, month.Middle) : 1;
+                var growth = pricePath ? _path.Cost(YearsAhead(month.Middle)) : 1;
                 yield return new CashEvent(month.Start, month.End, -(double)part.Cost * failures * growth, MoneyPurpose.Replacement, false);
             }
         }
     }
 
-    /// <summary>Growth since the last record, when the latest prices were in force.</summary>
-    private double Growth(double rate, LocalDate day) =>
-        Math.Pow(1 + rate, Period.DaysBetween(_record.RecordEnd, day) / 365.25);
+    /// <summary>Years since the last record, when the latest prices were in force.</summary>
+    private double YearsAhead(LocalDate day) => Period.DaysBetween(_record.RecordEnd, day) / 365.25;
 
     /// <summary>What is left of the records' mean yield: the records already hold the ageing up to their middle.</summary>
     private double AgeingSinceRecords(LocalDate day) =>

@@ -71,6 +71,13 @@ internal static class OutlookWords
             : "Replacements: " + string.Join("; ", a.Replacements.Select(r => $"{r.Part} after {Wording.Years(r.YearsAfterFirstPurchase, culture)}, {Wording.Whole(Money.Nominal(r.Cost, currency), culture)}")) + ".";
         foreach (var part in a.WearingParts)
             yield return $"{part.Part}: replaced as it fails, mean life {Wording.Years(part.Life.Mean, culture)}, {Wording.Whole(Money.Nominal(part.Cost, currency), culture)} each; the expected cost is spread over the years.";
+        foreach (var step in a.PriceSteps)
+            yield return $"From {Wording.Day(step.From, culture)} import prices {Wording.Percent(step.ImportFactor - 1, culture)} and feed-in {Wording.Percent(step.FeedInFactor - 1, culture)} beside the growth.";
+        if (a.FeedInGuarantee is { } guarantee)
+            yield return $"The guaranteed feed-in rate ends on {Wording.Day(guarantee.Until, culture)}; after it {Wording.Price(Money.Nominal(guarantee.PricePerKwhAfter, currency), culture)} a kWh at today's prices.";
+        if (a.FeedInTaxRate > 0) yield return $"{Wording.Percent(a.FeedInTaxRate, culture)} of what is paid for export goes in tax, as stated.";
+        if (a.AvoidedSupplyChargePerYear > 0)
+            yield return $"Supply charges of {Wording.Whole(Money.Nominal(a.AvoidedSupplyChargePerYear, currency), culture)} a year are avoided, as stated: the connection is given up.";
         if (a.YieldFactor != 1) yield return $"Future generation {Wording.Percent(a.YieldFactor, culture)} of what the records say.";
         yield return "The future repeats what the records say of each calendar month; generation lost to age is taken from use and export in proportion.";
         if (outlook.WorthToDate.RecordYears < 1) yield return "Less than a year is on record: months without records take the mean of those there are.";

@@ -88,7 +88,7 @@ public sealed class LedgerProblemTests
 
     [Fact]
     public void A_column_that_is_not_used_is_noted() =>
-        Assert.Equal("ledger.csv, column 5: found a column \"shop\", expected one of date, kind, amount, currency, device, description, own hours, every, until; the column is not used",
+        Assert.Equal("ledger.csv, column 5: found a column \"shop\", expected one of date, kind, amount, currency, device, description, own hours, market price, every, until; the column is not used",
             Assert.Single(Read("date,kind,amount,currency,shop\n2022-01-01,purchase,1,EUR,x\n").Notes).ToString());
 
     [Fact]

@@ -37,7 +37,7 @@ public sealed class WhatIfTests
     public void A_tornado_says_what_moves_most_and_what_turns_the_sign()
     {
         var words = Outlook.Tornado([OutlookInput.PriceGrowth.Between(-0.1, 0.05), OutlookInput.AgeingPerYear.Between(0, 0.01)]).Say(CultureInfo.InvariantCulture);
-        Assert.Equal("import price growth", words.Figure);
+        Assert.Equal("Import price growth", words.Figure);
         Assert.Contains("moves the net present value most: from ", words.Words, StringComparison.Ordinal);
         Assert.Single(words.Cautions);
     }

@@ -39,7 +39,7 @@ internal static class ChanceWords
     {
         IReadOnlyList<string> Row(string label, double share) =>
             [label, Wording.Whole(chances.At(share), culture), "± " + Wording.Exact(chances.InMoney(chances.Values.StandardErrorOfPercentile(share)), culture)];
-        return new FindingTable($"{Capital(chances.What)} over all draws ({chances.Currency})", ["Where", "Amount", "Off by chance"],
+        return new FindingTable($"{Wording.Capital(chances.What)} over all draws ({chances.Currency})", ["Where", "Amount", "Off by chance"],
         [
             Row("10th percentile", 0.1), Row("25th percentile", 0.25), Row("Median", 0.5), Row("75th percentile", 0.75), Row("90th percentile", 0.9),
             ["Mean", Wording.Whole(chances.InMoney(chances.Values.Mean), culture), "± " + Wording.Exact(chances.InMoney(chances.Values.StandardError), culture)],
@@ -58,6 +58,4 @@ internal static class ChanceWords
     internal static string Percent(double share, CultureInfo culture) => (share * 100).ToString("0", culture) + " %";
 
     private static string Points(double share, CultureInfo culture) => (share * 100).ToString("0.0", culture) + " percentage points";
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

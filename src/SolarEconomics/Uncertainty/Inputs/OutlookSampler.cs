@@ -23,7 +23,7 @@ internal sealed class OutlookSampler
         _recordEndDay = record.DayOf(record.RecordEnd);
         _ageAtMiddle = record.AgeAt(record.RecordMiddle);
         _months = [.. record.MonthsUntil(horizon).Select(m => new FutureMonth(
-            record.DayOf(m.Start), record.DayOf(m.End), Period.DaysBetween(record.RecordEnd, m.Middle) / 365.25, record.AgeAt(m.Middle),
+            record.DayOf(m.Start), record.DayOf(m.End), m.Middle, Period.DaysBetween(record.RecordEnd, m.Middle) / 365.25, record.AgeAt(m.Middle),
             m.Middle.Year - record.RecordEnd.Year, m.Hours, record.AtLatestPrices.Month(m.Start.Month, m.Hours)))];
         var inTime = record.Recorded.Where(e => record.DayOf(e.Start) <= _horizonDay).ToList();
         var before = inTime.Where(e => e.Start < record.RecordEnd).ToList();
@@ -44,9 +44,10 @@ internal sealed class OutlookSampler
     internal OutlookDraw At(Assumptions a, ReadOnlySpan<double> weather, List<(int Day, double Amount)> jumps)
     {
         AddJumps(a, jumps);
-        var growth = (Import: Growth.LogOnePlus(a.PriceGrowth), Export: Growth.LogOnePlus(a.FeedInGrowth), Cost: Growth.LogOnePlus(a.CostGrowth));
+        var path = new PricePath(a);
         var discount = -Growth.LogOnePlus(a.DiscountRate) / 365.0;
         var running = ((double?)a.RunningCostsPerYear ?? _record.MeanRunningPerYear) / 8766;
+        var supply = (double)a.AvoidedSupplyChargePerYear / 8766;
         var yieldNow = a.YieldFactor / a.Ageing.FactorAt(_ageAtMiddle);
         var npv = 0.0;
         foreach (var (day, amount) in _past) npv += amount * Math.Exp(discount * day);
@@ -56,9 +57,9 @@ internal sealed class OutlookSampler
         foreach (var m in _months)
         {
             var yield = yieldNow * a.Ageing.FactorAt(m.AgeYears) * weather[m.WeatherYear];
-            var amount = (((m.Worth.Avoided * yield) - m.Worth.Standby) * Math.Exp(growth.Import * m.YearsAhead))
-                + (m.Worth.FeedIn * yield * Math.Exp(growth.Export * m.YearsAhead))
-                - (running * m.Hours * Math.Exp(growth.Cost * m.YearsAhead));
+            var amount = (((m.Worth.Avoided * yield) - m.Worth.Standby + (supply * m.Hours)) * path.Import(m.YearsAhead, m.Middle))
+                + (yield * path.FeedIn(m.Worth.FeedIn, m.Worth.ExportedKwh, m.YearsAhead, m.Middle))
+                - (running * m.Hours * path.Cost(m.YearsAhead));
             npv += amount * Math.Exp(discount * ((m.StartDay + m.EndDay) / 2.0));
             var slope = amount / (m.EndDay - m.StartDay);
             for (; next < jumps.Count && jumps[next].Day < m.EndDay; next++)
@@ -102,5 +103,6 @@ internal sealed class OutlookSampler
     }
 
     private readonly record struct FutureMonth(
-        int StartDay, int EndDay, double YearsAhead, double AgeYears, int WeatherYear, double Hours, (double Avoided, double FeedIn, double Standby) Worth);
+        int StartDay, int EndDay, LocalDate Middle, double YearsAhead, double AgeYears, int WeatherYear, double Hours,
+        (double Avoided, double FeedIn, double Standby, double ExportedKwh) Worth);
 }

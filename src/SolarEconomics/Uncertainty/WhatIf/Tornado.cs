@@ -17,7 +17,7 @@ public sealed record Tornado(string Measure, Money Base, IReadOnlyList<TornadoBa
         var flips = Bars.Where(b => (b.AtLow.Amount < 0) != (b.AtHigh.Amount < 0)).Select(b => b.Range.Input.Name).ToList();
         var words = $"moves the {Measure} most: from {Wording.Whole(longest.AtLow, culture)} at {Input(longest.Range.Low)} to {Wording.Whole(longest.AtHigh, culture)} at {Input(longest.Range.High)}, all else as it stands. " +
             (flips.Count == 0 ? "No input alone turns the sign of the answer within its range." : $"Alone they turn the sign of the answer: {string.Join(", ", flips)}.");
-        return new Finding(longest.Range.Input.Name, words)
+        return new Finding(Wording.Capital(longest.Range.Input.Name), words)
         {
             Tables = [Table(culture)],
             Notes = ["One input at a time, each between the two ends declared for it: a wider range makes a longer bar."],
@@ -25,7 +25,7 @@ public sealed record Tornado(string Measure, Money Base, IReadOnlyList<TornadoBa
         };
     }
 
-    private FindingTable Table(CultureInfo culture) => new($"{char.ToUpperInvariant(Measure[0])}{Measure[1..]} with one input moved ({Base.Currency}); as it stands {Wording.Whole(Base, culture)}",
+    private FindingTable Table(CultureInfo culture) => new($"{Wording.Capital(Measure)} with one input moved ({Base.Currency}); as it stands {Wording.Whole(Base, culture)}",
         ["Input", "As it stands", "Low end", "High end", "At the low end", "At the high end", "Swing"],
         [.. Bars.Select(b => (IReadOnlyList<string>)
         [
