@@ -62,7 +62,7 @@ public sealed partial class Channel
     /// <summary>The same channel with other intervals.</summary>
     internal Channel With(Instant[] starts, Instant[] ends, double[] kwh, Quality[] quality) => new(Name, Flow, starts, ends, kwh, quality)
     {
-        Unit = Unit, Meter = Meter, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets,
+        Unit = Unit, Meter = Meter, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets, CounterStates = CounterStates,
     };
 
     private static void CloseStep(Duration step, Duration covered, List<double> kwh, List<Quality> quality)

@@ -75,6 +75,9 @@ public sealed partial class Channel
     /// <summary>How often the counter behind the channel went back: reset, or its register ran over. Default: 0.</summary>
     public int Resets { get; init; }
 
+    /// <summary>How many states of a counter stand behind the intervals; <see langword="null"/> where the record states energy itself.</summary>
+    public int? CounterStates { get; init; }
+
     /// <summary>Whether the values are active energy in a known unit. Where not, they are kept as they stand and never added to anything.</summary>
     public bool IsEnergy => EnergyUnit.Find(Unit) is { IsActiveEnergy: true };
 

@@ -24,6 +24,9 @@ public enum ColumnKind
     /// <summary>A counter's state at the row's time.</summary>
     Counter,
 
+    /// <summary>A counter's state that begins at 0 again each day.</summary>
+    DailyCounter,
+
     /// <summary>1 where the plant could have made more than was counted.</summary>
     CensoredFlag,
 }

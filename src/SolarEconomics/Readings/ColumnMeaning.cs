@@ -14,6 +14,9 @@ public sealed record ColumnMeaning(string Header, FlowKind Flow, string Unit, Co
     /// <summary>Name of the device that the header names beside the flow, where it does.</summary>
     public string? Device { get; init; }
 
+    /// <summary>Whether this correction is meant for a column of that header.</summary>
+    internal bool Corrects(string header) => string.Equals(Header.Trim(), header.Trim(), StringComparison.OrdinalIgnoreCase);
+
     /// <summary>A correction by the user: energy per interval.</summary>
     /// <param name="header">Header of the column, as the file writes it; case does not matter.</param>
     /// <param name="flow">Which way its energy goes.</param>

@@ -35,6 +35,7 @@ internal static class Directions
             File = file,
             ExtraReadings = extra,
             Resets = energy.Resets,
+            CounterStates = energy.States,
         };
 
     private static ColumnEnergy OneSide(ColumnEnergy energy, int sign) =>

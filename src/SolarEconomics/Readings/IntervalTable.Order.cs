@@ -16,8 +16,6 @@ internal sealed partial class IntervalTable
 
         var lines = new int[Rows];
         for (var row = 0; row < Rows; row++) lines[row] = LineOf(row);
-        ReportBackwardRows(lines, problems);
-
         var order = new int[Rows];
         for (var row = 0; row < Rows; row++) order[row] = row;
         var starts = _startMs;
@@ -27,9 +25,12 @@ internal sealed partial class IntervalTable
         var sortedLines = new int[Rows];
         var kept = 0;
         var keptRow = new int[Rows];
+        var repeats = new bool[Rows];
+        for (var i = 1; i < Rows; i++) repeats[order[i]] = starts[order[i]] == starts[order[i - 1]];
+        ReportBackwardRows(lines, repeats, problems);
         foreach (var row in order)
         {
-            if (kept > 0 && sortedStart[kept - 1] == starts[row])
+            if (repeats[row])
             {
                 for (var c = 0; c < Columns; c++) Merge(c, keptRow[kept - 1], row, lines, names[c], extra, problems);
                 continue;
@@ -53,15 +54,23 @@ internal sealed partial class IntervalTable
         return extra;
     }
 
-    private void ReportBackwardRows(int[] lines, ProblemList problems)
+    /// <summary>Lists rows that stand after a later one, run by run. A row whose time stands twice is listed as a repeat instead.</summary>
+    private void ReportBackwardRows(int[] lines, bool[] repeats, ProblemList problems)
     {
         var latest = long.MinValue;
-        for (var row = 0; row < Rows; row++)
+        var from = -1;
+        for (var row = 0; row <= Rows; row++)
         {
-            if (_startMs[row] < latest)
-                problems.Note(lines[row], 0, IsoOf(_startMs[row]), "a row that is earlier than one before it",
-                    "rows in the order of time; it was put in its place and counted");
-            latest = Math.Max(latest, _startMs[row]);
+            var backward = row < Rows && _startMs[row] < latest && !repeats[row];
+            if (backward && from < 0) from = row;
+            if (!backward && from >= 0)
+            {
+                var found = row - from == 1 ? "a row that is earlier than one before it"
+                    : string.Create(CultureInfo.InvariantCulture, $"{row - from} rows up to line {lines[row - 1]} that are earlier than one before them");
+                problems.Note(lines[from], 0, IsoOf(_startMs[from]), found, "rows in the order of time; each was put in its place and counted");
+                from = -1;
+            }
+            if (row < Rows) latest = Math.Max(latest, _startMs[row]);
         }
     }
 

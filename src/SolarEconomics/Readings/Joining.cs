@@ -83,7 +83,8 @@ internal static class Joining
         return new Channel(first.Name, first.Flow, [.. starts], [.. ends], [.. kwh], [.. quality])
         {
             Unit = first.Unit, Meter = first.Meter, Clock = first.Clock, Device = first.Device, Point = first.Point, File = problems.File,
-            ExtraReadings = extra, Resets = parts.Sum(p => p.Resets), Costs = costs ?? [], CostCurrency = first.CostCurrency,
+            ExtraReadings = extra, Resets = parts.Sum(p => p.Resets), CounterStates = parts.TrueForAll(p => p.CounterStates is not null) ? parts.Sum(p => p.CounterStates) : null,
+            Costs = costs ?? [], CostCurrency = first.CostCurrency,
         };
     }
 

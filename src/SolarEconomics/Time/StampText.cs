@@ -9,6 +9,9 @@ internal static class StampText
     private const int FirstYear = 1900;
     private const int LastYear = 2199;
 
+    /// <summary>A year of two digits is of this century: no record of readings is older.</summary>
+    private const int ShortYears = 2000;
+
     internal static bool TryRead(ReadOnlySpan<char> text, DateOrder order, out Stamp stamp)
     {
         stamp = default;
@@ -47,9 +50,16 @@ internal static class StampText
             fineness = StampFineness.Month;
             return scan.AtEnd && bLength is 2 or Scan.MonthName && TryDay(a, b, 1, out days);
         }
+        if (scan.AtEnd && bLength == 4)
+        {
+            // Mar 2024, 03/2024.
+            fineness = StampFineness.Month;
+            return (aLength == Scan.MonthName || (aLength <= 2 && mark != '.')) && TryDay(b, a, 1, out days);
+        }
         if (!scan.Take(mark) || !scan.TakeNumberOrMonth(out var c, out var cLength)) return false;
         if (aLength == 4) return bLength <= 2 && cLength <= 2 && TryDay(a, b, c, out days);
-        if (cLength != 4) return false;
+        if (cLength == 2) c += ShortYears;
+        else if (cLength != 4) return false;
         if (aLength == Scan.MonthName) return bLength <= 2 && TryDay(c, a, b, out days);
         if (bLength == Scan.MonthName) return aLength <= 2 && TryDay(c, b, a, out days);
         if (aLength > 2 || bLength > 2) return false;

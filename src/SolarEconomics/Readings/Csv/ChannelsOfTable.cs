@@ -10,7 +10,8 @@ internal static class ChannelsOfTable
     {
         var table = rows.Table;
         ReportRepeatedHours(rows, problems, options);
-        var extra = table.PutInOrder([.. rows.Values.Select(v => v.Name)], problems);
+        var extra = table.PutInOrder(rows.EndColumn >= 0 ? [.. rows.Values.Select(v => v.Name), null] : [.. rows.Values.Select(v => v.Name)], problems);
+        rows.RecogniseCounters(options);
         var (startMs, endMs) = Edges(rows, layout, problems);
         var starts = ToInstants(startMs);
         var ends = ToEnds(starts, startMs, endMs);
@@ -22,6 +23,7 @@ internal static class ChannelsOfTable
             {
                 ColumnKind.Power => PowerColumn.ToEnergy(table, c, startMs, endMs, options.LongestBridge, column, problems),
                 ColumnKind.Counter => CounterColumn.ToEnergy(table, c, column, problems),
+                ColumnKind.DailyCounter => CounterColumn.OfDaily(table, c, column, problems),
                 _ => table.Take(c, starts, ends),
             };
             channels.AddRange(Directions.Split(channel, column, options.Plant, extra[c], file, problems));
@@ -32,22 +34,16 @@ internal static class ChannelsOfTable
     private static (long[] StartMs, long[] EndMs) Edges(CsvRows rows, CsvLayout layout, ProblemList problems)
     {
         var stamps = rows.Table.StartMs;
-        if (layout.Stamp.Fineness != StampFineness.Time && rows.Ends is null)
+        if (layout.Stamp.Fineness != StampFineness.Time && rows.EndColumn < 0)
             return (stamps.ToArray(), IntervalEnds.OfDays(stamps, layout.Stamp.Fineness, rows.DayClock));
         var step = IntervalEnds.CommonStepMs(stamps);
-        if (step is null && rows.Ends is null)
+        if (step is null && rows.EndColumn < 0)
         {
             problems.Doubtful(0, 0, "", "one row only", "two at least, to tell how long an interval is; it is read as an hour");
             step = 3_600_000;
         }
         var stepMs = step ?? 3_600_000;
-        if (rows.Ends is not null)
-        {
-            var ends = IntervalEnds.OfStarts(stamps, stepMs);
-            for (var i = 0; i < ends.Length; i++)
-                if (rows.Ends.TryGetValue(stamps[i], out var stated)) ends[i] = i + 1 < ends.Length ? Math.Min(stated, stamps[i + 1]) : stated;
-            return (stamps.ToArray(), ends);
-        }
+        if (rows.EndColumn >= 0) return (stamps.ToArray(), rows.StatedEnds(stepMs));
         return layout.Stamp.Edge == StampEdge.End
             ? (IntervalEnds.OfEnds(stamps, stepMs), stamps.ToArray())
             : (stamps.ToArray(), IntervalEnds.OfStarts(stamps, stepMs));

@@ -15,4 +15,7 @@ internal sealed record ColumnEnergy(Instant[] Starts, Instant[] Ends, double[] K
 
     /// <summary>How often a counter went back.</summary>
     internal int Resets { get; init; }
+
+    /// <summary>How many states of a counter stand behind it; <see langword="null"/> where the record states energy itself.</summary>
+    internal int? States { get; init; }
 }

@@ -18,6 +18,9 @@ internal sealed record CsvLayout
 
     internal required StampColumns Stamp { get; init; }
 
+    /// <summary>Where each row names its channel; <see langword="null"/> where channels stand in columns.</summary>
+    internal LongForm? Long { get; init; }
+
     /// <summary>Number of fields that a whole row has.</summary>
     internal int Fields => Columns.Count;
 }

@@ -4,7 +4,7 @@ using NodaTime;
 namespace SolarEconomics;
 
 /// <summary>Takes the rows of a table one by one, turns times into instants and fields into kWh, and reports what it cannot count.</summary>
-internal sealed class CsvRows
+internal sealed partial class CsvRows : IRowTaker
 {
     /// <summary>A single reading above this is no home's and would drown every other: about the yearly use of the world. Unit: kWh.</summary>
     internal const double TooLargeKwh = 1e14;
@@ -14,6 +14,7 @@ internal sealed class CsvRows
     private readonly ProblemList _problems;
     private readonly ValueColumn[] _values;
     private readonly int _flag = -1;
+    private readonly TotalRow _totals;
     private int? _offsetMinutes;
     private bool _offsetsDiffer;
 
@@ -25,9 +26,10 @@ internal sealed class CsvRows
         _values = [.. layout.Columns.Select((c, i) => new ValueColumn(i, c)).Where(v => v.IsSeries)];
         for (var i = 0; i < layout.Columns.Count; i++)
             if (layout.Columns[i].Kind == ColumnKind.CensoredFlag) _flag = i;
-        Table = new IntervalTable(_values.Length, expectedRows);
+        _totals = new TotalRow(_values);
+        EndColumn = layout.Stamp.EndIndex >= 0 ? _values.Length : -1;
+        Table = new IntervalTable(EndColumn >= 0 ? _values.Length + 1 : _values.Length, expectedRows);
         Clock = new StampClock(_zone ?? DateTimeZone.Utc, options.StampPolicy);
-        Ends = layout.Stamp.EndIndex >= 0 ? [] : null;
     }
 
     internal IntervalTable Table { get; }
@@ -38,17 +40,12 @@ internal sealed class CsvRows
 
     internal int FlagIndex => _flag;
 
-    /// <summary>Ends of the intervals by row, where the record states them.</summary>
-    internal Dictionary<long, long>? Ends { get; }
-
     /// <summary>The clock of local days: the one given; else the one offset that all stamps carry, or UTC where they carry several.</summary>
     internal DateTimeZone DayClock => _zone
         ?? (_offsetMinutes is { } minutes && !_offsetsDiffer ? DateTimeZone.ForOffset(Offset.FromSeconds(minutes * 60)) : DateTimeZone.Utc);
 
-    internal int TotalsRows { get; private set; }
-
     /// <summary>Takes one row of fields as the general reader splits it.</summary>
-    internal void Take(ReadOnlySpan<string> fields, int line)
+    public void Take(ReadOnlySpan<string> fields, int line)
     {
         if (IsBlank(fields)) return;
         var stampIndex = _layout.Stamp.Index;
@@ -64,7 +61,7 @@ internal sealed class CsvRows
         }
         if (!Accept(Instant(stamp, line, fields[stampIndex], out var startMs), line, fields)) return;
         var row = Table.Add(startMs, line);
-        if (Ends is not null) TakeEnd(fields, startMs, line);
+        if (EndColumn >= 0) TakeEnd(fields, startMs, row, line);
         for (var v = 0; v < _values.Length; v++) TakeCell(fields, v, row, line);
         if (_flag >= 0 && _flag < fields.Length && IsSet(fields[_flag])) MarkCensored(row);
     }
@@ -151,46 +148,17 @@ internal sealed class CsvRows
         else _problems.Lost(line, index + 1, field, $"\"{ProblemList.Shorten(field)}\" under \"{_values[column].Name}\"", "a number or nothing; the cell counts as missing");
     }
 
-    private void TakeEnd(ReadOnlySpan<string> fields, long startMs, int line)
-    {
-        var index = _layout.Stamp.EndIndex;
-        if (index < fields.Length && TryStampText(fields[index], out var end))
-        {
-            long endMs;
-            if (end.OffsetMinutes is { } offset) endMs = end.LocalMs - (offset * 60_000L);
-            else if (_zone is null) throw Throw.NeedsZone(_problems.File, line, fields[index]);
-            else endMs = LocalInstantAfter(end.LocalMs, startMs);
-            if (endMs > startMs)
-            {
-                Ends![startMs] = endMs;
-                return;
-            }
-            // A period of days written with its last day ends at the end of that day.
-            if (end.Fineness == StampFineness.Day && _zone is not null)
-            {
-                Ends![startMs] = LocalDays.StartOf(StampClock.LocalOf(end.LocalMs).Date.PlusDays(1), _zone).ToUnixTimeMilliseconds();
-                return;
-            }
-        }
-        _problems.Doubtful(line, index + 1, index < fields.Length ? fields[index] : "", "an end that is no time after the start", "a later time; the row got the length of the others");
-    }
-
-    /// <summary>The first instant after the start at which the wall clock shows a time: an end needs no order of rows to be told.</summary>
-    private long LocalInstantAfter(long localMs, long startMs)
-    {
-        var map = _zone!.MapLocal(StampClock.LocalOf(localMs));
-        if (map.Count == 0) return map.LateInterval.Start.ToUnixTimeMilliseconds();
-        var first = map.First().ToInstant().ToUnixTimeMilliseconds();
-        return first > startMs ? first : map.Last().ToInstant().ToUnixTimeMilliseconds();
-    }
-
     private void TakeRowWithoutTime(ReadOnlySpan<string> fields, int line)
     {
         var first = fields.Length > _layout.Stamp.Index ? fields[_layout.Stamp.Index] : fields[0];
-        if (TotalWords.Begin(fields))
+        if (TotalRow.BeginsWithWord(fields))
         {
-            TotalsRows++;
             _problems.Note(line, 0, Raw(fields), "a row of totals", "readings; it repeats what stands above and was not counted again");
+            return;
+        }
+        if (string.IsNullOrWhiteSpace(first) && _totals.HoldsSums(fields, Table, _layout.Numbers))
+        {
+            _problems.Note(line, 0, Raw(fields), "a row without a time whose numbers are the sums of the columns above", "readings; it is read as a row of totals and was not counted again", EnergyOf(fields));
             return;
         }
         _problems.Lost(line, _layout.Stamp.Index + 1, Raw(fields), $"\"{ProblemList.Shorten(first)}\" where the time stands", "a time as in the rows before; the row was not counted", EnergyOf(fields));
@@ -223,8 +191,8 @@ internal sealed class CsvRows
     {
         if (_layout.Stamp.Form == StampForm.Text) return StampText.TryRead(text, _layout.Stamp.Order, out stamp);
         stamp = default;
-        if (!long.TryParse(text.AsSpan().Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number)) return false;
-        var ms = _layout.Stamp.Form == StampForm.UnixSeconds && number < 1L << 40 ? number * 1000 : number;
+        if (!UnixText.TryRead(text, out var number, out var thousandths)) return false;
+        var ms = _layout.Stamp.Form == StampForm.UnixSeconds && number < 1L << 40 ? (number * 1000) + thousandths : number;
         if (ms is < 0 or >= 7_258_118_400_000) return false;
         stamp = new Stamp(ms, 0, StampFineness.Time);
         return true;

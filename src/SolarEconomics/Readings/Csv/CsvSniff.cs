@@ -31,7 +31,9 @@ internal static class CsvSniff
             var header = i < headers.Length ? headers[i] : "";
             columns[i] = Meaning(i, header, unitRow, rows, stamp, numbers, options);
         }
-        RefuseUnknownCorrections(file.Name, headers, options);
+        var longForm = LongForm.Find(table, headers, stamp, numbers);
+        if (longForm is null) RefuseUnknownCorrections(file.Name, headers, options);
+        else MarkNames(columns, longForm);
         return new CsvLayout
         {
             Encoding = encoding,
@@ -40,7 +42,15 @@ internal static class CsvSniff
             FirstDataLine = table.FirstLine,
             Columns = columns,
             Stamp = stamp,
+            Long = longForm,
         };
+    }
+
+    private static void MarkNames(ColumnMeaning[] columns, LongForm form)
+    {
+        foreach (var (index, what) in new[] { (form.NameIndex, "the name of the row's channel"), (form.UnitIndex, "the unit of the row's number") })
+            if (index >= 0)
+                columns[index] = columns[index] with { Kind = ColumnKind.Ignored, Flow = FlowKind.Unknown, Reason = $"column {index + 1} \"{columns[index].Header}\" is read as {what}, as the table holds one reading in a row" };
     }
 
     private static ColumnMeaning Meaning(int index, string header, string[]? unitRow, IReadOnlyList<string[]> rows,
@@ -51,7 +61,7 @@ internal static class CsvSniff
             return new(header, FlowKind.Unknown, "", ColumnKind.Stamp, $"column {number} \"{header}\" is read as the time because its fields are times") { Number = number };
         if (index == stamp.EndIndex)
             return new(header, FlowKind.Unknown, "", ColumnKind.StampEnd, $"column {number} \"{header}\" is read as the end of the interval because its fields are times too") { Number = number };
-        var correction = options.Columns.FirstOrDefault(c => string.Equals(c.Header.Trim(), header.Trim(), StringComparison.OrdinalIgnoreCase));
+        var correction = options.Columns.FirstOrDefault(c => c.Corrects(header));
         if (correction is not null)
             return correction with { Header = header, Number = number, Reason = $"column {number} \"{header}\" is read as {HeaderWords.Name(correction.Flow)} in {correction.Unit} because {correction.Reason}" };
         var meaning = HeaderWords.Understand(header, number, unitRow is not null && index < unitRow.Length ? unitRow[index] : null, options.UnitWhereNone);
@@ -69,7 +79,7 @@ internal static class CsvSniff
     private static void RefuseUnknownCorrections(string file, string[] headers, ReadOptions options)
     {
         foreach (var correction in options.Columns)
-            if (!Array.Exists(headers, h => string.Equals(h.Trim(), correction.Header.Trim(), StringComparison.OrdinalIgnoreCase)))
+            if (!Array.Exists(headers, correction.Corrects))
                 throw Throw.NoSuchColumn(file, correction.Header, headers);
     }
 

@@ -25,7 +25,7 @@ internal static class GeneralRows
     /// <param name="layout">Layout of the table; lines before its first row of data are left out.</param>
     /// <param name="rows">Who takes the rows.</param>
     /// <param name="tick">Called now and then, for progress and to stop.</param>
-    internal static void Read(TextReader reader, int lineBefore, CsvLayout layout, CsvRows rows, Action tick)
+    internal static void Read(TextReader reader, int lineBefore, CsvLayout layout, IRowTaker rows, Action tick)
     {
         using var csv = CsvReader.Create(reader, OptionsFor(layout.Delimiter), leaveOpen: true);
         var fields = new string[layout.Fields];

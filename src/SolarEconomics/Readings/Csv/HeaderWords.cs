@@ -18,7 +18,12 @@ internal static partial class HeaderWords
     private static readonly string[] NoEnergyWords =
         ["price", "cost", "tariff", "temperature", "temp", "humidity", "voltage", "current", "soc", "state of charge", "percent", "irradiance", "frequency", "rate", "preis", "kosten"];
 
-    private static readonly string[] CounterWords = ["counter", "lifetime", "cumulative", "meter reading", "meter state", "zählerstand", "total increasing"];
+    private static readonly string[] NameWords =
+        ["id", "nmi", "mpan", "mprn", "esiid", "serial", "serial number", "meter number", "meter no", "account", "account number", "customer", "postcode", "zip", "device number", "row", "index", "nr"];
+
+    private static readonly string[] CounterWords = ["counter", "lifetime", "cumulative", "meter reading", "meter state", "register reading", "odometer", "zählerstand", "zaehlerstand", "total increasing"];
+
+    private static readonly string[] CounterHints = ["reading", "total", "state", "index", "stand", "gesamt"];
 
     private static readonly string[] NetWords = ["net", "netto", "signed"];
 
@@ -27,6 +32,9 @@ internal static partial class HeaderWords
     private static readonly string[] StartWords = ["start", "from", "begin", "beginning", "von"];
 
     internal static bool NamesEnd(string header) => Any(Split(header), EndWords) && !Any(Split(header), StartWords);
+
+    /// <summary>Whether a header speaks of what a counter shows, though it does not say so.</summary>
+    internal static bool HintsAtCounter(string header) => Any(Split(header), CounterHints);
 
     /// <summary>The meaning of a column of numbers.</summary>
     internal static ColumnMeaning Understand(string header, int number, string? unitRow, string? unitWhereNone)
@@ -41,6 +49,10 @@ internal static partial class HeaderWords
         var noEnergy = Array.Find(NoEnergyWords, w => Has(words, w));
         if (noEnergy is not null || unit is { IsActiveEnergy: false } || text.Contains('%'))
             return new(header, FlowKind.Unknown, unit?.Name ?? "", ColumnKind.Ignored, $"{named} is left out because {(noEnergy is null ? $"{unit?.Name ?? "%"} is no active energy" : $"\"{noEnergy}\" is no energy")}") { Number = number };
+
+        var idWord = unit is null ? Array.Find(NameWords, w => Has(words, w)) : null;
+        if (idWord is not null)
+            return new(header, FlowKind.Unknown, "", ColumnKind.Ignored, $"{named} is left out because \"{idWord}\" names something and counts nothing") { Number = number };
 
         if (unit is null && unitWhereNone is not null)
         {

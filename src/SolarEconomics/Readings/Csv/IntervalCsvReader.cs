@@ -15,36 +15,61 @@ internal sealed class IntervalCsvReader : IRecordReader
     {
         var layout = CsvSniff.Layout(file, options);
         var problems = new ProblemList(file.Name);
+        return layout.Long is { } form ? ReadLong(file, layout, form, options, problems) : ReadColumns(file, layout, options, problems);
+    }
+
+    private RecordContent ReadColumns(RecordFile file, CsvLayout layout, ReadOptions options, ProblemList problems)
+    {
         var rows = new CsvRows(layout, options, problems, ExpectedRows(file));
-        using (var stream = file.Open())
+        if (PlainRows.Suit(layout, options))
         {
-            void Tick()
-            {
-                options.Cancel.ThrowIfCancellationRequested();
-                options.Progress?.Report(stream.Position / (double)file.Length);
-            }
-            Tick();
-            if (PlainRows.Suit(layout, options))
-            {
-                PlainRows.Read(stream, layout, rows, Tick);
-            }
-            else
-            {
-                using var reader = new StreamReader(stream, layout.Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16);
-                GeneralRows.Read(reader, 0, layout, rows, Tick);
-            }
+            using var stream = file.Open();
+            PlainRows.Read(stream, layout, rows, TickOf(stream, file, options));
+        }
+        else
+        {
+            ReadGenerally(file, layout, rows, options);
         }
         options.Progress?.Report(1);
-        if (rows.Table.Rows == 0)
-            throw Throw.NothingToRead(file.Name, "no row that could be counted", "rows with a time and numbers as under its header. See the problems listed", problems.ToList());
+        if (rows.Table.Rows == 0) throw NoRows(file, problems);
         var channels = ChannelsOfTable.Make(rows, layout, options, problems, file.Name);
-        return new RecordContent(file.Path, Format, rows.DayClock)
+        return new RecordContent(file.Path, Format, rows.DayClock) { Channels = channels, Problems = problems.ToList(), Columns = rows.Columns };
+    }
+
+    private RecordContent ReadLong(RecordFile file, CsvLayout layout, LongForm form, ReadOptions options, ProblemList problems)
+    {
+        var rows = new LongRows(layout, form, options, problems);
+        ReadGenerally(file, layout, rows, options);
+        options.Progress?.Report(1);
+        if (rows.Channels.Count == 0) throw NoRows(file, problems);
+        var channels = rows.Channels.SelectMany(c => ChannelsOfTable.Make(c, layout, options, problems, file.Name)).ToList();
+        return new RecordContent(file.Path, Format, rows.Channels[0].DayClock)
         {
             Channels = channels,
             Problems = problems.ToList(),
-            Columns = layout.Columns,
+            Columns = [.. layout.Columns.Where(c => c.Kind is ColumnKind.Stamp or ColumnKind.StampEnd or ColumnKind.Ignored), .. rows.Channels.SelectMany(c => c.Values.Select(v => v.Meaning))],
         };
     }
+
+    private static void ReadGenerally(RecordFile file, CsvLayout layout, IRowTaker rows, ReadOptions options)
+    {
+        using var stream = file.Open();
+        using var reader = new StreamReader(stream, layout.Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16);
+        GeneralRows.Read(reader, 0, layout, rows, TickOf(stream, file, options));
+    }
+
+    private static Action TickOf(Stream stream, RecordFile file, ReadOptions options)
+    {
+        options.Cancel.ThrowIfCancellationRequested();
+        return () =>
+        {
+            options.Cancel.ThrowIfCancellationRequested();
+            options.Progress?.Report(stream.Position / (double)file.Length);
+        };
+    }
+
+    private static RecordException NoRows(RecordFile file, ProblemList problems) =>
+        Throw.NothingToRead(file.Name, "no row that could be counted", "rows with a time and numbers as under its header. See the problems listed", problems.ToList());
 
     /// <summary>Rows by the length of those in the head, with a little room: arrays are then seldom grown.</summary>
     private static int ExpectedRows(RecordFile file)

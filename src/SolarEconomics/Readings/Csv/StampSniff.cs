@@ -17,8 +17,8 @@ internal static class StampSniff
     /// <summary>Form of a whole number that may be a Unix time; ten digits are seconds, thirteen are milliseconds.</summary>
     private static StampForm? UnixForm(string field)
     {
-        if (!long.TryParse(field.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number)) return null;
-        if (field.Trim().Length is 9 or 10 && number is >= FirstUnixSecond and < LastUnixSecond) return StampForm.UnixSeconds;
+        if (!UnixText.TryRead(field, out var number, out _)) return null;
+        if (number is >= FirstUnixSecond and < LastUnixSecond) return StampForm.UnixSeconds;
         return number is >= FirstUnixSecond * 1000 and < LastUnixSecond * 1000 ? StampForm.UnixMilliseconds : null;
     }
 
@@ -69,8 +69,9 @@ internal static class StampSniff
         // A date with dots is written day first wherever it is written with dots.
         if (stamps.Exists(s => s.Contains('.', StringComparison.Ordinal) && DependsOnOrder(s) && s.IndexOf('.', StringComparison.Ordinal) <= 3)) return DateOrder.DayMonthYear;
         var shown = Shown(stamps);
-        if (shown == DateOrder.FromRecord && file.Length > file.Head.Length) shown = Shown(AllStamps(file, encoding, table));
-        return shown != DateOrder.FromRecord ? shown : throw Throw.AmbiguousDates(file.Name, table.FirstLine, stamps);
+        // The lines looked at first may end before the first day above 12.
+        if (shown == DateOrder.FromRecord) shown = Shown(AllStamps(file, encoding, table));
+        return shown != DateOrder.FromRecord && !MayBeginWithShortYear(stamps) ? shown : throw Throw.AmbiguousDates(file.Name, table.FirstLine, stamps);
     }
 
     private static DateOrder Shown(IEnumerable<string> stamps)
@@ -86,6 +87,13 @@ internal static class StampSniff
         // A few broken dates may show the other order; as many as one in twenty leave it open.
         if (Math.Min(days, months) * 20 > Math.Max(days, months) || days == months) return DateOrder.FromRecord;
         return days > months ? DateOrder.DayMonthYear : DateOrder.MonthDayYear;
+    }
+
+    /// <summary>Whether the last of three short numbers changes more often than the first: of 24/05/01 and 24/05/02 the first is the year.</summary>
+    private static bool MayBeginWithShortYear(List<string> stamps)
+    {
+        var parts = stamps.Select(s => s.Trim().Split(' ', 'T')[0].Split('/', '-', '.')).Where(p => p.Length == 3 && Array.TrueForAll(p, n => n.Length <= 2)).ToList();
+        return parts.Count > 0 && parts.DistinctBy(p => p[2], StringComparer.Ordinal).Count() > parts.DistinctBy(p => p[0], StringComparer.Ordinal).Count();
     }
 
     private static IEnumerable<string> AllStamps(RecordFile file, Encoding encoding, CsvTable table)

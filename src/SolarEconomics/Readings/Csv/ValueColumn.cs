@@ -11,7 +11,7 @@ internal sealed class ValueColumn(int index, ColumnMeaning meaning)
 
     internal ColumnMeaning Meaning => meaning;
 
-    internal bool IsSeries => meaning.Kind is ColumnKind.Energy or ColumnKind.Net or ColumnKind.Power or ColumnKind.Counter;
+    internal bool IsSeries => meaning.Kind is ColumnKind.Energy or ColumnKind.Net or ColumnKind.Power or ColumnKind.Counter or ColumnKind.DailyCounter;
 
     /// <summary>Whether the numbers are energy whose unit is known, so that they may be added up.</summary>
     internal bool IsEnergy => _unit is { IsActiveEnergy: true };

@@ -36,8 +36,8 @@ internal sealed class EspiSeries(EspiEntry entry)
         var multiplier = EspiCodes.Multiplier(fields);
         var unit = EspiCodes.UnitOf(fields.GetValueOrDefault("uom"));
         var electric = IsElectricity(fields, point);
-        if (multiplier is null || unit is null || !electric)
-            problems.Lost(0, 0, "", Why(fields, multiplier, electric), "electric energy in Wh (uom 72); the readings are kept and counted nowhere");
+        if (!electric) problems.Note(0, 0, "", "readings of something other than electricity", "electric energy; they are kept and counted nowhere");
+        else if (multiplier is null || unit is null) problems.Lost(0, 0, "", Why(fields, multiplier), "electric energy in Wh (uom 72); the readings are kept and counted nowhere");
         var known = multiplier is not null && unit is { IsActiveEnergy: true } && electric;
         if (known) _table.Scale(Values, v => EspiCodes.Kilo(v, multiplier!.Value));
         var direction = fields.GetValueOrDefault("flowDirection");
@@ -52,6 +52,7 @@ internal sealed class EspiSeries(EspiEntry entry)
             File = file,
             ExtraReadings = extra[Values],
             Resets = energy.Resets,
+            CounterStates = energy.States,
             Costs = _hasCost && energy.Kwh.Length == _table.Rows ? _table.Values(Costs).ToArray() : [],
             CostCurrency = _hasCost ? EspiCodes.CurrencyOf(fields.GetValueOrDefault("currency")) : null,
         };
@@ -84,10 +85,8 @@ internal sealed class EspiSeries(EspiEntry entry)
         return point is null || !point.Fields.TryGetValue("kind", out var kind) || string.Equals(kind, "0", StringComparison.Ordinal);
     }
 
-    private static string Why(Dictionary<string, string> fields, int? multiplier, bool electric) =>
-        multiplier is null ? $"the multiplier \"{ProblemList.Shorten(fields["powerOfTenMultiplier"])}\""
-        : !electric ? "readings of something other than electricity"
-        : $"the unit code \"{ProblemList.Shorten(fields.GetValueOrDefault("uom", ""))}\"";
+    private static string Why(Dictionary<string, string> fields, int? multiplier) =>
+        multiplier is null ? $"the multiplier \"{ProblemList.Shorten(fields["powerOfTenMultiplier"])}\"" : $"the unit code \"{ProblemList.Shorten(fields.GetValueOrDefault("uom", ""))}\"";
 
     private string NameOf(EspiEntry? meter, string? direction, int seriesInFile)
     {

@@ -21,7 +21,7 @@ public sealed record InspectedChannel(string Name, FlowKind Flow, string Unit, i
     internal static InspectedChannel Of(Channel channel)
     {
         var quality = ChannelQuality.Of(channel);
-        return new InspectedChannel(channel.Name, channel.Flow, channel.Unit, quality.Readings, channel.Start, channel.End,
+        return new InspectedChannel(channel.Name, channel.Flow, channel.Unit, channel.CounterStates ?? quality.Readings, channel.Start, channel.End,
             channel.IsEnergy ? quality.TotalKwh : null, quality.Missing, quality.Estimated, quality.Repeated, quality.Negative, quality.Resets);
     }
 

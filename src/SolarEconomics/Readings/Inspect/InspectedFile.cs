@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using NodaTime;
 
 namespace SolarEconomics;
@@ -7,7 +9,7 @@ namespace SolarEconomics;
 /// <param name="Format">Name of the format; <c>unknown</c> where it could not be read.</param>
 /// <param name="Channels">Its channels, one per meter, suffix and flow; empty where it could not be read.</param>
 /// <param name="Problems">What was found on the way, in the order of discovery.</param>
-public sealed record InspectedFile(string File, string Format, IReadOnlyList<InspectedChannel> Channels, IReadOnlyList<Problem> Problems)
+public sealed partial record InspectedFile(string File, string Format, IReadOnlyList<InspectedChannel> Channels, IReadOnlyList<Problem> Problems)
 {
     /// <summary>How many local days the readings touch.</summary>
     public int LocalDays { get; private init; }
@@ -46,14 +48,17 @@ public sealed record InspectedFile(string File, string Format, IReadOnlyList<Ins
 
     internal static InspectedFile Unreadable(string path, string message, IReadOnlyList<Problem> problems)
     {
-        const string Found = "found ", Expected = ", expected ";
-        var found = message.IndexOf(Found, StringComparison.OrdinalIgnoreCase);
-        var expected = message.IndexOf(Expected, StringComparison.Ordinal);
-        var problem = found >= 0 && expected > found
-            ? new Problem(path, 0, 0, "", message[(found + Found.Length)..expected], message[(expected + Expected.Length)..], Severity.Lost)
+        var parts = Parts().Match(message);
+        var line = parts.Groups["line"] is { Success: true } number ? int.Parse(number.Value, CultureInfo.InvariantCulture) : 0;
+        var problem = parts.Success
+            ? new Problem(path, line, 0, "", parts.Groups["found"].Value, parts.Groups["expected"].Value, Severity.Lost)
             : new Problem(path, 0, 0, "", message, "a file that can be read", Severity.Lost);
         return new InspectedFile(path, "unknown", [], [problem, .. problems]);
     }
+
+    /// <summary>The parts of which every message of a refused record consists.</summary>
+    [GeneratedRegex(@"^(.*?, line (?<line>\d{1,9}))?.*?found (?<found>.*?)[,;] expected (?<expected>.*)$", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase | RegexOptions.Singleline, 1000)]
+    private static partial Regex Parts();
 
     private static InspectedFile Of(RecordContent content)
     {
