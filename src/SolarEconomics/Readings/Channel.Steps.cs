@@ -38,6 +38,14 @@ public sealed partial class Channel
         return With([.. starts], [.. ends], [.. kwh], [.. quality]);
     }
 
+    /// <summary>The same channel under another name.</summary>
+    /// <param name="name">The new name.</param>
+    public Channel Renamed(string name) => new(name, Flow, _starts, _ends, _kwh, _quality, Count)
+    {
+        Unit = Unit, Meter = Meter, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets, CounterStates = CounterStates,
+        Costs = Costs, CostCurrency = CostCurrency,
+    };
+
     /// <summary>The most common length of an interval; an hour where there is none.</summary>
     internal Duration UsualStep
     {

@@ -27,6 +27,9 @@ public enum ColumnKind
     /// <summary>A counter's state that begins at 0 again each day.</summary>
     DailyCounter,
 
+    /// <summary>Words on the quality of another column's values, as <see cref="Readings.WriteCsv"/> writes them.</summary>
+    QualityWords,
+
     /// <summary>1 where the plant could have made more than was counted.</summary>
     CensoredFlag,
 }

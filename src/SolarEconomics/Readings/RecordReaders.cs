@@ -27,7 +27,18 @@ public static class RecordReaders
     public static RecordContent Read(string path, ReadOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        var file = RecordFile.At(path);
+        return Read(RecordFile.At(path), options);
+    }
+
+    /// <summary>Reads one file that was looked at before, or another form of it, by the first reader that recognises it.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="options">Clock, plant and choices of the user.</param>
+    /// <exception cref="RecordException">It is of no known format, or nothing in it can be read.</exception>
+    /// <exception cref="OperationCanceledException">The reading was stopped.</exception>
+    public static RecordContent Read(RecordFile file, ReadOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(options);
         var reader = s_all.FirstOrDefault(r => r.Recognises(file)) ?? throw Throw.UnknownFormat(file, s_all);
         try
         {
@@ -35,7 +46,7 @@ public static class RecordReaders
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw Throw.FileNotReadable(path, e);
+            throw Throw.FileNotReadable(file.Path, e);
         }
     }
 }

@@ -15,6 +15,7 @@ internal sealed partial class CsvRows : IRowTaker
     private readonly ValueColumn[] _values;
     private readonly int _flag = -1;
     private readonly TotalRow _totals;
+    private readonly (int Index, int Column)[] _qualities;
     private int? _offsetMinutes;
     private bool _offsetsDiffer;
 
@@ -27,6 +28,7 @@ internal sealed partial class CsvRows : IRowTaker
         for (var i = 0; i < layout.Columns.Count; i++)
             if (layout.Columns[i].Kind == ColumnKind.CensoredFlag) _flag = i;
         _totals = new TotalRow(_values);
+        _qualities = QualityColumns(layout.Columns);
         EndColumn = layout.Stamp.EndIndex >= 0 ? _values.Length : -1;
         Table = new IntervalTable(EndColumn >= 0 ? _values.Length + 1 : _values.Length, expectedRows);
         Clock = new StampClock(_zone ?? DateTimeZone.Utc, options.StampPolicy);
@@ -63,6 +65,7 @@ internal sealed partial class CsvRows : IRowTaker
         var row = Table.Add(startMs, line);
         if (EndColumn >= 0) TakeEnd(fields, startMs, row, line);
         for (var v = 0; v < _values.Length; v++) TakeCell(fields, v, row, line);
+        foreach (var (index, column) in _qualities) TakeQuality(fields, index, column, row, line);
         if (_flag >= 0 && _flag < fields.Length && IsSet(fields[_flag])) MarkCensored(row);
     }
 

@@ -65,7 +65,7 @@ internal static class CsvSniff
         if (correction is not null)
             return correction with { Header = header, Number = number, Reason = $"column {number} \"{header}\" is read as {HeaderWords.Name(correction.Flow)} in {correction.Unit} because {correction.Reason}" };
         var meaning = HeaderWords.Understand(header, number, unitRow is not null && index < unitRow.Length ? unitRow[index] : null, options.UnitWhereNone);
-        if (meaning.Kind == ColumnKind.Ignored || HasNumbers(rows, index, numbers)) return meaning;
+        if (meaning.Kind is ColumnKind.Ignored or ColumnKind.QualityWords || HasNumbers(rows, index, numbers)) return meaning;
         // A column may be empty for years before its first number.
         var allBlank = rows.All(r => index >= r.Length || string.IsNullOrWhiteSpace(r[index]));
         return allBlank || meaning.Flow != FlowKind.Unknown

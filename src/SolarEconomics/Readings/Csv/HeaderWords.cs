@@ -40,6 +40,8 @@ internal static partial class HeaderWords
     internal static ColumnMeaning Understand(string header, int number, string? unitRow, string? unitWhereNone)
     {
         var text = header.Trim();
+        if (text.StartsWith(QualityWords.HeaderBegin, StringComparison.OrdinalIgnoreCase))
+            return new(header, FlowKind.Unknown, "", ColumnKind.QualityWords, $"column {number} \"{text}\" is read as words on another column's values because its header says so") { Number = number };
         var unit = UnitOf(ref text, unitRow, out var unitReason);
         var words = Split(text);
         var named = text.Length == 0 ? $"column {number}" : $"column {number} \"{header.Trim()}\"";

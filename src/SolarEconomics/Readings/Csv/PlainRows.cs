@@ -45,6 +45,7 @@ internal sealed class PlainRows
     internal static bool Suit(CsvLayout layout, ReadOptions options) =>
         options is { Zone: not null, PlainRowsToo: false }
         && layout.Encoding.WebName is "utf-8" or "iso-8859-1"
+        && !layout.Columns.Any(c => c.Kind == ColumnKind.QualityWords)
         && layout.Numbers == NumberText.Plain
         && layout.Stamp is { Index: 0, Form: StampForm.Text, TimeIndex: < 0, EndIndex: < 0, Fineness: StampFineness.Time };
 

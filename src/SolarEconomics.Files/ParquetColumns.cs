@@ -1,0 +1,76 @@
+using System.Globalization;
+using Parquet;
+using Parquet.Schema;
+
+namespace SolarEconomics.Files;
+
+/// <summary>Turns the flat columns of a Parquet file into a table in text form, one group of rows after the other.</summary>
+internal static class ParquetColumns
+{
+    private const long MostCellsInGroup = 20_000_000;
+    private const int CancelEvery = 4096;
+
+    internal static async Task WriteAsync(RecordFile file, TableText text, ReadOptions options)
+    {
+        await using var stream = file.Open();
+        await using var reader = await Parquet.ParquetReader.CreateAsync(stream, cancellationToken: options.Cancel);
+        var fields = reader.Schema.Fields.OfType<DataField>().Where(f => !f.IsArray && IsReadable(f)).ToArray();
+        if (fields.Length == 0) throw Throw.NoFlatColumns(file.Name);
+        text.Write(fields.Select(f => f.Name));
+        for (var g = 0; g < reader.RowGroupCount; g++)
+        {
+            using var group = reader.OpenRowGroupReader(g);
+            if (group.RowCount < 0 || group.RowCount * fields.Length > MostCellsInGroup) throw Throw.TooManyRows(file.Name, group.RowCount);
+            var columns = new Func<int, string>[fields.Length];
+            for (var c = 0; c < fields.Length; c++) columns[c] = await ReadAsync(group, fields[c], options.Cancel);
+            for (var row = 0; row < group.RowCount; row++)
+            {
+                if (row % CancelEvery == 0) options.Cancel.ThrowIfCancellationRequested();
+                text.Write(columns.Select(column => column(row)));
+            }
+            options.Progress?.Report((g + 1.0) / reader.RowGroupCount);
+        }
+    }
+
+    private static bool IsReadable(DataField field) =>
+        field.ClrType == typeof(string) || field.ClrType == typeof(DateTime) || field.ClrType == typeof(bool) || field.ClrType == typeof(double) || field.ClrType == typeof(float)
+        || field.ClrType == typeof(long) || field.ClrType == typeof(int) || field.ClrType == typeof(short) || field.ClrType == typeof(decimal);
+
+    private static Task<Func<int, string>> ReadAsync(ParquetRowGroupReader group, DataField field, CancellationToken cancel)
+    {
+        if (field.ClrType == typeof(string)) return TextsAsync(group, field, cancel);
+        if (field.ClrType == typeof(DateTime))
+        {
+            var mark = field is DateTimeDataField { IsAdjustedToUTC: true } ? "Z" : "";
+            return ValuesAsync<DateTime>(group, field, time => time.ToString("yyyy-MM-dd HH:mm:ss.FFF", CultureInfo.InvariantCulture) + mark, cancel);
+        }
+        if (field.ClrType == typeof(bool)) return ValuesAsync<bool>(group, field, flag => flag ? "1" : "0", cancel);
+        // A number that is none stands for a missing value in tables of floating point.
+        if (field.ClrType == typeof(double)) return ValuesAsync<double>(group, field, d => double.IsNaN(d) ? "" : d.ToString("R", CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(float)) return ValuesAsync<float>(group, field, f => float.IsNaN(f) ? "" : f.ToString("R", CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(long)) return ValuesAsync<long>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(int)) return ValuesAsync<int>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(short)) return ValuesAsync<short>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+        return ValuesAsync<decimal>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+    }
+
+    private static async Task<Func<int, string>> ValuesAsync<T>(ParquetRowGroupReader group, DataField field, Func<T, string> text, CancellationToken cancel) where T : struct
+    {
+        if (!field.IsNullable)
+        {
+            var all = new T[group.RowCount];
+            await group.ReadAsync<T>(field, all.AsMemory(), null, cancel);
+            return row => text(all[row]);
+        }
+        var values = new T?[group.RowCount];
+        await group.ReadAsync<T>(field, values.AsMemory(), null, cancel);
+        return row => values[row] is { } value ? text(value) : "";
+    }
+
+    private static async Task<Func<int, string>> TextsAsync(ParquetRowGroupReader group, DataField field, CancellationToken cancel)
+    {
+        var texts = new string[group.RowCount];
+        await group.ReadAsync(field, texts.AsMemory(), null, cancel);
+        return row => texts[row] ?? "";
+    }
+}

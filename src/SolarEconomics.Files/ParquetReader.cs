@@ -1,0 +1,33 @@
+namespace SolarEconomics.Files;
+
+/// <summary>Reads flat Parquet tables: a column of times and columns of numbers, understood by their names as those of a table in text form.</summary>
+/// <remarks>A timestamp that the file marks as UTC is an instant; one that it does not is a local time and needs a clock.</remarks>
+internal sealed class ParquetReader : IRecordReader
+{
+    private const int ShortestFile = 12;
+
+    public string Format => "Parquet";
+
+    public bool Recognises(RecordFile file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        return file.Head.StartsWith("PAR1"u8);
+    }
+
+    public RecordContent Read(RecordFile file, ReadOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(options);
+        try
+        {
+            if (file.Length < ShortestFile) throw new InvalidDataException("it is too short");
+            using var text = new TableText();
+            ParquetColumns.WriteAsync(file, text, options).GetAwaiter().GetResult();
+            return Sheets.Join(file, Format, [("", RecordReaders.Read(text.AsRecord(file, file.Name), options with { Progress = null }))]);
+        }
+        catch (Exception e) when (Throw.IsDamage(e))
+        {
+            throw Throw.Damaged(file.Name, Format, e);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using MiniExcelLibs;
+using MiniExcelLibs.OpenXml;
+using NodaTime.Text;
+
+namespace SolarEconomics.Files;
+
+/// <summary>Writes readings as XLSX and Parquet.</summary>
+public static class ReadingsInFiles
+{
+    /// <summary>Writes the interval channels as one Parquet table: start and end in UTC, one column per channel in kWh, missing values null; words of quality beside those that have any.</summary>
+    /// <param name="readings">The readings.</param>
+    /// <param name="path">File to write; it is replaced whole, or not at all.</param>
+    /// <param name="cancel">Stops the writing; the file is then as it was.</param>
+    /// <exception cref="InvalidOperationException">No channel is energy in a known unit, or channels overlap with different intervals.</exception>
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public static void WriteParquet(this Readings readings, string path, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(path);
+        Replace(path, beside => ParquetTable.Write(TableOf(readings), beside, cancel));
+    }
+
+    /// <summary>Writes the interval channels as one sheet: start and end in UTC as ISO text, so that no clock change is lost, one column per channel in kWh, missing values empty.</summary>
+    /// <param name="readings">The readings. Shape: at most 1,048,575 intervals, as a sheet holds no more rows.</param>
+    /// <param name="path">File to write; it is replaced whole, or not at all.</param>
+    /// <param name="cancel">Stops the writing; the file is then as it was.</param>
+    /// <exception cref="InvalidOperationException">No channel is energy in a known unit, there are too many rows, or channels overlap with different intervals.</exception>
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public static void WriteXlsx(this Readings readings, string path, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(path);
+        var settings = new OpenXmlConfiguration { TableStyles = TableStyles.None, AutoFilter = false };
+        Replace(path, beside => MiniExcel.SaveAs(beside, Rows(TableOf(readings), cancel), printHeader: true, sheetName: "readings", excelType: ExcelType.XLSX, configuration: settings, overwriteFile: true));
+    }
+
+    private static ChannelTable TableOf(Readings readings)
+    {
+        var table = new ChannelTable(readings);
+        return table.Headers.Count > 0 ? table : throw Throw.NothingToWrite();
+    }
+
+    private static IEnumerable<Dictionary<string, object?>> Rows(ChannelTable table, CancellationToken cancel)
+    {
+        for (var rows = 1; table.Next(); rows++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            if (rows > MostRows) throw Throw.TooLongForSheet(MostRows);
+            var row = new Dictionary<string, object?>(StringComparer.Ordinal) { ["start"] = InstantPattern.ExtendedIso.Format(table.Start), ["end"] = InstantPattern.ExtendedIso.Format(table.End) };
+            for (var c = 0; c < table.Headers.Count; c++)
+            {
+                row[table.Headers[c]] = table.Kwh[c];
+                if (table.HasQuality[c]) row[ChannelTable.QualityHeader(table.Headers[c])] = QualityWords.Of(table.Quality[c]);
+            }
+            yield return row;
+        }
+    }
+
+    private const int MostRows = 1_048_575;
+
+    private static void Replace(string path, Action<string> write)
+    {
+        var beside = path + ".writing";
+        try
+        {
+            write(beside);
+            File.Move(beside, path, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
+    }
+}
