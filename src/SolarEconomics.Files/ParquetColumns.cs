@@ -33,12 +33,14 @@ internal static class ParquetColumns
     }
 
     private static bool IsReadable(DataField field) =>
-        field.ClrType == typeof(string) || field.ClrType == typeof(DateTime) || field.ClrType == typeof(bool) || field.ClrType == typeof(double) || field.ClrType == typeof(float)
+        IsText(field) || field.ClrType == typeof(DateTime) || field.ClrType == typeof(bool) || field.ClrType == typeof(double) || field.ClrType == typeof(float)
         || field.ClrType == typeof(long) || field.ClrType == typeof(int) || field.ClrType == typeof(short) || field.ClrType == typeof(decimal);
+
+    private static bool IsText(DataField field) => field.ClrType == typeof(ReadOnlyMemory<char>) || field.ClrType == typeof(string);
 
     private static Task<Func<int, string>> ReadAsync(ParquetRowGroupReader group, DataField field, CancellationToken cancel)
     {
-        if (field.ClrType == typeof(string)) return TextsAsync(group, field, cancel);
+        if (IsText(field)) return TextsAsync(group, field, cancel);
         if (field.ClrType == typeof(DateTime))
         {
             var mark = field is DateTimeDataField { IsAdjustedToUTC: true } ? "Z" : "";
@@ -69,7 +71,7 @@ internal static class ParquetColumns
 
     private static async Task<Func<int, string>> TextsAsync(ParquetRowGroupReader group, DataField field, CancellationToken cancel)
     {
-        var texts = new string[group.RowCount];
+        var texts = new string?[group.RowCount];
         await group.ReadAsync(field, texts.AsMemory(), null, cancel);
         return row => texts[row] ?? "";
     }

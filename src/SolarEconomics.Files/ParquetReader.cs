@@ -23,7 +23,9 @@ internal sealed class ParquetReader : IRecordReader
             if (file.Length < ShortestFile) throw new InvalidDataException("it is too short");
             using var text = new TableText();
             ParquetColumns.WriteAsync(file, text, options).GetAwaiter().GetResult();
-            return Sheets.Join(file, Format, [("", RecordReaders.Read(text.AsRecord(file, file.Name), options with { Progress = null }))]);
+            var table = text.AsRecord(file, file.Name);
+            if (!Sheets.IsTable(table)) throw Throw.NoTable(file.Name, "a Parquet file", "columns");
+            return Sheets.Join(file, Format, [("", RecordReaders.Read(table, options with { Progress = null }))]);
         }
         catch (Exception e) when (Throw.IsDamage(e))
         {

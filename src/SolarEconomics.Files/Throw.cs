@@ -7,7 +7,7 @@ internal static class Throw
 {
     /// <summary>Whether an exception says that bytes of a file are not what its format asks for. What the machine or the caller did is not damage.</summary>
     internal static bool IsDamage(Exception e) =>
-        e is not (RecordException or UnknownNameException or OperationCanceledException or OutOfMemoryException or UnauthorizedAccessException) && (e is not IOException || e is InvalidDataException or EndOfStreamException);
+        e is not (RecordException or UnknownNameException or OperationCanceledException or OutOfMemoryException or UnauthorizedAccessException or FileNotFoundException or DirectoryNotFoundException);
 
     internal static RecordException Damaged(string file, string format, Exception why) =>
         new($"{file}: found a damaged {format} file ({why.Message.ReplaceLineEndings(" ").TrimEnd('.', ' ')}), expected one that can be opened. Save or export it again.");
@@ -21,8 +21,8 @@ internal static class Throw
     internal static RecordException UnpacksTooLarge(string file) =>
         new($"{file}: found an archive that unpacks to far more than a workbook of readings, expected at most 1 GiB and a hundred times its size. Export the readings as CSV.");
 
-    internal static RecordException EmptyWorkbook(string file) =>
-        new($"{file}: found a workbook without any filled cell, expected a sheet with a time and numbers in each row. Check which file was saved.");
+    internal static RecordException NoTable(string file, string what, string where) =>
+        new($"{file}: found {what} without any row of a time and a number (looked in {where}), expected a table of readings. Check which file was saved.");
 
     internal static RecordException TooMuch(string sheet) =>
         new($"{sheet}: found a sheet of more cells than a table of readings has, expected at most 1,048,576 rows and 20 million cells. Export the readings as CSV.");

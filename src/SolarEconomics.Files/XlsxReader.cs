@@ -51,19 +51,20 @@ internal sealed class XlsxReader : IRecordReader
             options.Progress?.Report((index + 0.5) / names.Count);
             if (text.Rows == 0) continue;
             var table = text.AsRecord(file, names.Count == 1 ? file.Name : $"{file.Name} [{name}]");
+            if (!Sheets.IsTable(table)) continue;
             try
             {
                 contents.Add((name, RecordReaders.Read(table, options with { Progress = null })));
             }
             catch (RecordException refusal)
             {
-                // A sheet of notes or charts is no table; only where no sheet holds one is the workbook refused, with the first reason.
+                // Only where no sheet can be read is the workbook refused, with the first reason; else it is said of the sheet.
                 refusals.Add(refusal);
             }
         }
         options.Progress?.Report(1);
-        if (contents.Count > 0) return contents;
-        throw refusals.Count > 0 ? refusals[0] : Throw.EmptyWorkbook(file.Name);
+        if (contents.Count == 0) throw refusals.Count > 0 ? refusals[0] : Throw.NoTable(file.Name, "a workbook", "sheets " + string.Join(", ", names));
+        return refusals.Count == 0 ? contents : [.. contents, .. refusals.Select(r => ("", Sheets.Refused(file, r)))];
     }
 
     private static void WriteSheet(Stream stream, string sheet, TableText text, CancellationToken cancel)

@@ -8,6 +8,7 @@ using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
 using Microsoft.DotNet.Interactive.Formatting;
+using SolarEconomics.Files;
 
 namespace SolarEconomics.Notebook;
 
@@ -27,6 +28,7 @@ internal sealed class EngineKernel : IDisposable
         using NodaTime;
         using SolarEconomics;
         using SolarEconomics.Charts;
+        using SolarEconomics.Files;
         """;
 
     private readonly CSharpKernel kernel = new();
@@ -34,6 +36,7 @@ internal sealed class EngineKernel : IDisposable
 
     internal EngineKernel()
     {
+        FileFormats.Register();
         kernel.AddAssemblyReferences(Preloaded.AssemblyPaths);
         WriteLineNumbers(kernel);
         kernel.AddMiddleware(RunOnStoppableThread, "stoppable");

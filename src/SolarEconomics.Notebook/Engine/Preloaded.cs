@@ -7,7 +7,7 @@ internal static class Preloaded
 {
     private static readonly string[] Names =
     [
-        "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Solvers", "SolarEconomics.Notebook", "NodaTime", "Deedle", "FSharp.Core", "MathNet.Numerics",
+        "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Files", "SolarEconomics.Solvers", "SolarEconomics.Notebook", "NodaTime", "Deedle", "FSharp.Core", "MathNet.Numerics",
         "Plotly.NET", "Plotly.NET.CSharp", "DynamicObj", "Giraffe.ViewEngine",
     ];
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using SolarEconomics.Files;
 using SolarEconomics.Notebook;
 
 namespace SolarEconomics.Workbench;
@@ -9,6 +10,7 @@ internal static class CommandLine
     public static async Task<int> StartAsync(string[] args, Io io)
     {
         Console.OutputEncoding = System.Text.Encoding.UTF8;
+        FileFormats.Register();
         var parsed = Root(io).Parse(args);
         if (parsed.Errors.Count > 0)
         {

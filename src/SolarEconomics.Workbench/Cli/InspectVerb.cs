@@ -8,7 +8,7 @@ internal static class InspectVerb
 {
     public static Command Make(Io io)
     {
-        var files = new Argument<string[]>("FILE") { Description = "Records: a table of intervals or counters (.csv), NEM12, or ESPI (.xml).", Arity = ArgumentArity.OneOrMore };
+        var files = new Argument<string[]>("FILE") { Description = "Records: a table of intervals or counters (.csv, .xlsx, .parquet), NEM12, or ESPI (.xml).", Arity = ArgumentArity.OneOrMore };
         var zone = new Option<string?>("--zone") { Description = "Clock of bare local times, such as Europe/Dublin or UTC+10. Left out: the format's own.", HelpName = "ZONE" };
         var json = new Option<bool>("--json") { Description = "Print one JSON object for another program instead of text." };
         var verb = new Command("inspect", """

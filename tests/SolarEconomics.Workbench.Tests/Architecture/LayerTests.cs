@@ -8,9 +8,10 @@ public class LayerTests
     [Theory]
     [InlineData("SolarEconomics")]
     [InlineData("SolarEconomics.Charts", "SolarEconomics")]
+    [InlineData("SolarEconomics.Files", "SolarEconomics")]
     [InlineData("SolarEconomics.Solvers", "SolarEconomics")]
-    [InlineData("SolarEconomics.Notebook", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Solvers")]
-    [InlineData("SolarEconomics.Workbench", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Solvers", "SolarEconomics.Notebook")]
+    [InlineData("SolarEconomics.Notebook", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Files", "SolarEconomics.Solvers")]
+    [InlineData("SolarEconomics.Workbench", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Files", "SolarEconomics.Solvers", "SolarEconomics.Notebook")]
     public void A_layer_references_only_the_layers_below_it(string layer, params string[] below) =>
         Assert.Empty(Assembly.Load(layer).GetReferencedAssemblies().Select(r => r.Name!)
             .Where(name => name.StartsWith("SolarEconomics", StringComparison.Ordinal)).Except(below));
@@ -19,9 +20,10 @@ public class LayerTests
     [Theory]
     [InlineData("SolarEconomics")]
     [InlineData("SolarEconomics.Charts", "SolarEconomics")]
+    [InlineData("SolarEconomics.Files", "SolarEconomics")]
     [InlineData("SolarEconomics.Solvers", "SolarEconomics")]
-    [InlineData("SolarEconomics.Notebook", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Solvers")]
-    [InlineData("SolarEconomics.Workbench", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Solvers", "SolarEconomics.Notebook")]
+    [InlineData("SolarEconomics.Notebook", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Files", "SolarEconomics.Solvers")]
+    [InlineData("SolarEconomics.Workbench", "SolarEconomics", "SolarEconomics.Charts", "SolarEconomics.Files", "SolarEconomics.Solvers", "SolarEconomics.Notebook")]
     public void A_project_file_names_only_the_layers_below_it(string layer, params string[] below) =>
         Assert.Empty(Items(layer, "ProjectReference").Select(p => Path.GetFileNameWithoutExtension(p.Replace('\\', '/'))).Except(below));
 

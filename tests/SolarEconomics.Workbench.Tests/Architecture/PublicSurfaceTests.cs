@@ -9,6 +9,7 @@ public class PublicSurfaceTests
     [Theory]
     [InlineData("SolarEconomics")]
     [InlineData("SolarEconomics.Charts")]
+    [InlineData("SolarEconomics.Files")]
     [InlineData("SolarEconomics.Solvers")]
     [InlineData("SolarEconomics.Notebook")]
     public void Public_surface_is_the_approved_one(string layer)

@@ -14,8 +14,11 @@ internal static class CounterShape
     private const int FewestHintedReadings = 3;
     private const double HighLevelInSteps = 20;
 
+    /// <summary>Two days and more have a middle third of more than this. Unit: milliseconds.</summary>
+    private const long LongMiddleMs = 14 * 3_600_000;
+
     /// <summary>What falls more often than this was no counter, whatever its header says. Share of readings.</summary>
-    private const double MostFalls = 0.2;
+    private const double MostFalls = 0.05;
 
     /// <summary>A counter may be reset, but seldom: once, and once more in so many readings.</summary>
     private const int ReadingsPerReset = 500;
@@ -56,15 +59,40 @@ internal static class CounterShape
             }
             last = i;
         }
+        if (!hinted && HasOneStep(values, quality)) return ColumnKind.Energy;
         var level = rises == 0 ? 0 : sum / readings / (rise / rises);
         var fewest = hinted ? FewestHintedReadings : FewestHighReadings;
-        if (falls == 0 && readings >= fewest && rises >= Math.Min(FewestRises, fewest - 1) && level >= HighLevelInSteps) return ColumnKind.Counter;
+        if (falls == 0 && readings >= fewest && (hinted || LastsDays(atMs)) && rises >= Math.Min(FewestRises, fewest - 1) && level >= HighLevelInSteps) return ColumnKind.Counter;
         if (readings < FewestReadings || rises < FewestRises || level < LevelInSteps) return ColumnKind.Energy;
+        if (!LastsDays(atMs)) return ColumnKind.Energy;
         var days = Period.DaysBetween(DayOf(atMs[0], clock), DayOf(atMs[^1], clock)) + 1;
-        if (days < 2) return ColumnKind.Energy;
         var daily = falls > 0 && fallsToZero == falls && falls <= MostOnDays(daysWithFalls) && falls * 2 >= days - 1 && rises >= days * RisesPerDay;
         return daily ? ColumnKind.DailyCounter : falls <= mostResets ? ColumnKind.Counter : ColumnKind.Energy;
     }
+
+    /// <summary>Whether most rises are one and the same step: a row of made numbers, or a counter so coarse that its shape says nothing.</summary>
+    private static bool HasOneStep(ReadOnlySpan<double> values, ReadOnlySpan<Quality> quality)
+    {
+        var (last, common, votes) = (-1, 0.0, 0);
+        var steps = new List<double>();
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (quality[i].HasFlag(Quality.Missing)) continue;
+            if (last >= 0 && values[i] > values[last])
+            {
+                // The step that wins most votes is the one that more than half of them have, if there is such a step.
+                var step = Math.Round(values[i] - values[last], 9);
+                steps.Add(step);
+                if (votes == 0) common = step;
+                votes += step == common ? 1 : -1;
+            }
+            last = i;
+        }
+        return steps.Count(s => s == common) * 2 > steps.Count;
+    }
+
+    /// <summary>Whether the record goes on for days: energy may rise through one. Judged by its middle, so that one broken time decides nothing.</summary>
+    private static bool LastsDays(ReadOnlySpan<long> atMs) => atMs[^((atMs.Length / 3) + 1)] - atMs[atMs.Length / 3] >= LongMiddleMs;
 
     /// <summary>Whether numbers under a counter's header go up and down as only energy does.</summary>
     internal static bool IsEnergy(ReadOnlySpan<double> values, ReadOnlySpan<Quality> quality)

@@ -1,0 +1,61 @@
+using DuckDB.NET.Data;
+using NodaTime;
+
+namespace SolarEconomics.Files.Tests;
+
+/// <summary>Parquet against a database engine that reads and writes it by code of its own (DuckDB).</summary>
+public sealed class ParquetTests : IDisposable
+{
+    private static readonly Site Dublin = Site.At("Test", 53, -9, "Europe/Dublin", "EUR");
+    private readonly Places _places = new();
+
+    public void Dispose() => _places.Dispose();
+
+    private static object Ask(string sql)
+    {
+        using var connection = new DuckDBConnection("DataSource=:memory:");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = "SET TimeZone = 'UTC'; " + sql;
+        return command.ExecuteScalar() ?? "";
+    }
+
+    [Fact]
+    public void The_engine_reads_the_totals_that_the_sample_states()
+    {
+        var path = _places.At("month.parquet");
+        Readings.Load(Places.Sample("nem12-5min-solar-month.csv"), Dublin).WriteParquet(path);
+        // The sample's README: E1 270.738 kWh, B1 589.172 kWh, 8928 readings from 2023-03-01 00:00 +10:00 on.
+        Assert.Equal("270.738 589.172 8928 2023-02-28 14:00:00 2023-03-31 14:00:00", Ask(
+            $"""SELECT concat_ws(' ', round(sum("import E1 (kWh)"), 6), round(sum("export B1 (kWh)"), 6), count(*), strftime(min("start"), '%Y-%m-%d %H:%M:%S'), strftime(max("end"), '%Y-%m-%d %H:%M:%S')) FROM '{path}'"""));
+    }
+
+    [Theory]
+    [InlineData("TIMESTAMPTZ '2024-06-01 00:00:00+00' + INTERVAL (i * 30) MINUTE", 0)]
+    [InlineData("TIMESTAMP '2024-06-01 00:00:00' + INTERVAL (i * 30) MINUTE", -60)]
+    [InlineData("epoch(TIMESTAMP '2024-06-01 00:00:00' + INTERVAL (i * 30) MINUTE)::BIGINT", 0)]
+    [InlineData("strftime(TIMESTAMP '2024-06-01 00:00:00' + INTERVAL (i * 30) MINUTE, '%Y-%m-%d %H:%M')", -60)]
+    public void What_the_engine_writes_is_read_with_its_times_and_numbers(string time, int minutes)
+    {
+        var path = _places.At("engine.parquet");
+        Ask($"""COPY (SELECT {time} AS "time", CASE WHEN i % 10 = 3 THEN NULL ELSE (i % 10) * 0.25 END::DOUBLE AS "import (kWh)", (i % 4 * 100)::INTEGER AS "export (Wh)", (i % 8 / 8.0)::DECIMAL(9, 3) AS "generation (kWh)" FROM range(200) t(i)) TO '{path}' (FORMAT parquet); SELECT 1""");
+        var readings = Readings.Load(path, Dublin);
+        Assert.Equal(["import", "export", "generation"], readings.Channels.Select(c => c.Name));
+        Assert.Equal(Instant.FromUtc(2024, 6, 1, 0, 0) + Duration.FromMinutes(minutes), readings.Channels[0].Start);
+        Assert.Equal([20 * 0.25 * (45 - 3), 50 * 0.6, 25 * 28 / 8.0], readings.Channels.Select(c => c.Total.Kwh).Select(k => Math.Round(k, 6)));
+        Assert.Equal(20, ChannelQuality.Of(readings.Channels[0]).Missing);
+    }
+
+    [Fact]
+    public void A_local_time_without_a_clock_is_refused()
+    {
+        var path = _places.At("local.parquet");
+        Ask($"""COPY (SELECT TIMESTAMP '2024-06-01 00:00:00' + INTERVAL (i * 30) MINUTE AS "time", 1.0::DOUBLE AS "import (kWh)" FROM range(9) t(i)) TO '{path}' (FORMAT parquet); SELECT 1""");
+        var file = Assert.Single(Inspection.Of([path]).Files);
+        Assert.Equal((2, "to be told its clock"), (file.ExitCode, file.Problems[0].Expected[..20]));
+    }
+
+    [Fact]
+    public void A_file_that_only_begins_as_parquet_is_refused_in_words() =>
+        Assert.Contains("damaged Parquet", Assert.Throws<RecordException>(() => Readings.Load(_places.Write("cut.parquet", [.. "PAR1"u8, .. new byte[60]]), Dublin)).Message);
+}
