@@ -42,7 +42,7 @@ public sealed partial class Channel
     /// <param name="name">The new name.</param>
     public Channel Renamed(string name) => new(name, Flow, _starts, _ends, _kwh, _quality, Count)
     {
-        Unit = Unit, Meter = Meter, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets, CounterStates = CounterStates,
+        Unit = Unit, Meter = Meter, Clock = Clock, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets, CounterStates = CounterStates,
         Costs = Costs, CostCurrency = CostCurrency,
     };
 
@@ -70,7 +70,7 @@ public sealed partial class Channel
     /// <summary>The same channel with other intervals.</summary>
     internal Channel With(Instant[] starts, Instant[] ends, double[] kwh, Quality[] quality) => new(Name, Flow, starts, ends, kwh, quality)
     {
-        Unit = Unit, Meter = Meter, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets, CounterStates = CounterStates,
+        Unit = Unit, Meter = Meter, Clock = Clock, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets, CounterStates = CounterStates,
     };
 
     private static void CloseStep(Duration step, Duration covered, List<double> kwh, List<Quality> quality)
