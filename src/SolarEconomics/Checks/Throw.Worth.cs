@@ -17,8 +17,9 @@ internal static partial class Throw
         new($"Found {what} in {other}, expected {site}, the currency of the site. Give the site the currency of its bills, or convert the {what} first.");
 
     internal static ArgumentOutOfRangeException RateAsPercent(string name, double value) =>
-        new(name, value, FormattableString.Invariant(
-            $"Found a rate of {value}, expected a fraction a year from -0.5 to 1. If you mean {value} %, write {value / 100}."));
+        new(name, value, FormattableString.Invariant($"Found a rate of {value}, expected a fraction a year from -0.5 to 1.") +
+            // Only a number that makes sense as per cent is asked back; it is never guessed.
+            (value / 100 is >= -0.5 and <= 1 ? FormattableString.Invariant($" If you mean {value} %, write {value / 100}.") : " 5 % a year is written 0.05."));
 
     internal static RecordException NoStraightLine(string site) =>
         new($"{site}: found nothing that counted generation, expected a lifetime counter or a channel of generation: a bridge starts from counters times one price. " +

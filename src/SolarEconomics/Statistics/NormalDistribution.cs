@@ -5,6 +5,9 @@ namespace SolarEconomics;
 /// <param name="Sd">Standard deviation, above 0, in the unit of the mean.</param>
 public sealed record NormalDistribution(double Mean, double Sd) : IDistribution
 {
+    /// <summary>The mean.</summary>
+    public double Mean { get; } = Require.Finite(Mean);
+
     /// <summary>Standard deviation, above 0, in the unit of the mean.</summary>
     public double Sd { get; } = Sd > 0 && double.IsFinite(Sd) ? Sd : throw new ArgumentOutOfRangeException(nameof(Sd), Sd, "Expected a standard deviation above 0.");
 

@@ -89,7 +89,7 @@ public sealed partial class Outlook : IFinding
     private CashPath Path(IEnumerable<CashEvent> events, double rate) => new(_flows.FirstPurchase, _flows.Horizon, events, rate);
 
     private Money Round(double amount) =>
-        Money.Nominal(Math.Round((decimal)amount, Currency.MinorDigits, MidpointRounding.AwayFromZero), Currency);
+        Money.Nominal(Math.Round(Throw.IfTooLarge(amount), Currency.MinorDigits, MidpointRounding.AwayFromZero), Currency);
 
     private static LocalDate MiddleOf(CashEvent e) => e.Start.PlusDays(Period.DaysBetween(e.Start, e.End) / 2);
 

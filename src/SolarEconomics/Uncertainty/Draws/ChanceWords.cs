@@ -55,7 +55,13 @@ internal static class ChanceWords
             $"one standard error of the mean is {Wording.Exact(chances.InMoney(chances.Values.StandardError), culture)}.{end}";
     }
 
-    internal static string Percent(double share, CultureInfo culture) => (share * 100).ToString("0", culture) + " %";
+    /// <summary>A share in whole per cent; what is nearly all or nearly none is not called all or none.</summary>
+    internal static string Percent(double share, CultureInfo culture) => share switch
+    {
+        < 1 and >= 0.995 => "over 99 %",
+        > 0 and < 0.005 => "under 1 %",
+        _ => (share * 100).ToString("0", culture) + " %",
+    };
 
     private static string Points(double share, CultureInfo culture) => (share * 100).ToString("0.0", culture) + " percentage points";
 }
