@@ -9,7 +9,7 @@ public sealed partial class Weather
 
     /// <summary>How far the record's light lies behind the sun of the place: the median over bright days of its middle less solar noon. Unit: minutes.</summary>
     /// <param name="site">The site.</param>
-    /// <returns>About 0 when the clock is right; half a step late when stamps name the ends of steps; ±60 when summer time was mixed up;
+    /// <returns>About 0 when the clock is right; a step late when stamps name the ends of steps, half a step when values are of a moment; ±60 when summer time was mixed up;
     /// <see langword="null"/> where fewer than ten bright days stand in the record.</returns>
     /// <remarks>Equation: Σ t G / Σ G of a day less solar noon. Clouds pull single days either way, so only the median says something; hills do too.</remarks>
     public double? ClockOffsetMinutes(Site site)

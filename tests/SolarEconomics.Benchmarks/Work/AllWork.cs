@@ -20,6 +20,7 @@ internal static class AllWork
         yield return ("irr", () => RatesOfReturn.OneAtATime(quick ? 200 : 1000));
         yield return ("irr-batch", () => RatesOfReturn.AllAtOnce(20_000));
         yield return ("sun", () => SunToAc.Of(quick ? 20_000 : 105_120));
+        yield return ("sun", () => SunToAc.Of(8_760, minutes: 60));
         yield return ("load", LibraryStart.Of);
     }
 }
