@@ -27,6 +27,9 @@ internal sealed class DeferrableState
 
     internal double MayKwh { get; private set; }
 
+    /// <summary>For each interval the number of the day on which its hours began, or the least number where it may not run.</summary>
+    internal ReadOnlySpan<int> Windows => _window;
+
     internal double HoursLeft(int i) => _hoursAfter[i];
 
     internal void Look(int i)

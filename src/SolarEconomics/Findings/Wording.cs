@@ -47,5 +47,5 @@ internal static class Wording
         return (isNegative ? "−" : "") + symbol + digits;
     }
 
-    private static string Minus(string number) => number.Replace('-', '−');
+    internal static string Minus(string number) => number.Replace('-', '−');
 }

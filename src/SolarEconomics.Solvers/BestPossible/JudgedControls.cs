@@ -1,0 +1,51 @@
+using System.Globalization;
+
+namespace SolarEconomics.Solvers;
+
+/// <summary>Controls side by side, each with how much of the reachable saving it got.</summary>
+/// <param name="Controls">The controls, in the order given.</param>
+public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFinding
+{
+    /// <inheritdoc/>
+    public Finding Say(CultureInfo culture)
+    {
+        var best = Controls.Where(c => c.Share is not null).MaxBy(c => c.Share!.Value);
+        var words = best is null
+            ? "of the reachable saving can be stated: either nothing was to be had, or a battery at rest serves less and unserved energy has no price."
+            : $"of the reachable saving is what \"{best.Best.ControlName}\" got, {Amount(best.Saving!.Value, culture)} of at most " +
+              $"{Amount(best.ReachableSaving!.Value, culture)} in the currency of the prices. Nobody can do better than the bound, as it knows sun, use and prices ahead.";
+        return new Finding(best is null ? "no share" : Percent(best.Share!.Value, culture), words)
+        {
+            Tables =
+            [
+                new FindingTable("Cost of energy, in the currency of the prices", ["Control", "Cost", "At rest", "Least possible", "Share of the reachable saving"],
+                    [.. Controls.Select(c => Row(c, culture))]),
+            ],
+            Notes =
+            [
+                "Each bound starts and ends at the charge of its control and serves as much. " +
+                "Charging that slows near full, part load of a generator and what excludes each other are taken at their most favourable; curtailment is free.",
+                "Prices per kWh only: demand charges, blocks, caps and fixed charges are not in it.",
+                FormattableString.Invariant($"Found by linear programming in {Controls[0].Best.Windows} window{(Controls[0].Best.Windows == 1 ? "" : "s, each free to begin and end at any charge")}."),
+            ],
+            Cautions = [.. Cautions(Controls[0].Run.System)],
+        };
+    }
+
+    private static IEnumerable<string> Cautions(EnergySystem system)
+    {
+        if (system.Battery is not null) yield return SolarEconomics.Cautions.Battery;
+        if (system.Generator is not null) yield return SolarEconomics.Cautions.Generator;
+        yield return SolarEconomics.Cautions.Money;
+    }
+
+    private static string[] Row(JudgedControl c, CultureInfo culture) =>
+    [
+        c.Best.ControlName, Amount(c.Best.Cost, culture), c.CostAtRest is { } rest ? Amount(rest, culture) : "serves less", Amount(c.Best.LeastCost, culture),
+        c.Share is { } share ? Percent(share, culture) : "none",
+    ];
+
+    private static string Amount(double value, CultureInfo culture) => Wording.Minus(value.ToString("#,0.00", culture));
+
+    private static string Percent(double share, CultureInfo culture) => Wording.Percent(share, culture);
+}
