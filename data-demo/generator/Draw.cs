@@ -44,4 +44,10 @@ internal enum Stream
     MachineSize,
     SaturdayWork,
     PhotoDay,
+    RefugeGuests,
+    RefugeLevel,
+    RefugeCellWarmth,
+    RefugeTest,
+    RefugeSpread,
+    RefugeWater,
 }

@@ -21,6 +21,20 @@ internal static class ReadmeFile
         | `tariffs.json` | a flat tariff from 2022, an evening-peak tariff from March 2024, a feed-in rate in both, sales tax of 9 % |
         | `plant.json` | the devices: rated power, measurement point, dates, opening values, standby; types, faces and arrays with the string that moved |
 
+        ## Its off-grid sister, the refuge
+
+        A mountain refuge on the same coast, with no grid: 3.6 kWp on a wall, a lead-acid battery of 33.6 kWh of which half is used, an inverter with charger and a
+        used generator of 4.5 kW. Nothing counts the generator's kWh: they have to be told from its fuel and hours, as a range. Its data sheet says 0.09 litres an hour
+        per rated kW and 0.25 litres per kWh; the engine is a little off it.
+
+        | file | what it holds |
+        | --- | --- |
+        | `refuge-generator.csv` | the hour meter, litres, starts, oil and prices, once a month; in September 2023 the tank was not filled to the brim |
+        | `refuge-battery.csv` | capacity tests with temperature, cell spread, water, cycles, equalising |
+        | `refuge-counters.csv` | lifetime counters of the array (DC) and of the battery, in and out |
+        | `refuge-ledger.csv` | receipts; fuel and oil stand with the generator |
+        | `refuge-plant.json` | the devices |
+
         ## What the records hide or hold
 
         | when | what happened | where it shows |
@@ -49,7 +63,7 @@ internal static class ReadmeFile
         ```
 
         writes the same bytes every time; a test compares them with the files here. The generator also hands the true flows, which no record shows, to
-        the tests: `AlderWeir.Scenario.Make(seed).Truth`.
+        the tests: `AlderWeir.Scenario.Make(seed).Truth`, and `.Refuge` for the sister site.
 
         """;
 }

@@ -13,6 +13,7 @@ public static class Scenario
         var clock = new Clock();
         var draw = new Draw(seed);
         var truth = Board.Run(clock, draw);
+        var refuge = RefugeSite.Run(clock, draw);
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal)
         {
             ["README.md"] = Text.Bytes(ReadmeFile.Write()),
@@ -20,8 +21,13 @@ public static class Scenario
             ["ledger.csv"] = Text.Bytes(LedgerFile.Write()),
             ["meter.csv"] = Text.Bytes(MeterFile.Write(clock, truth)),
             ["plant.json"] = Text.Bytes(PlantFile.Write()),
+            ["refuge-battery.csv"] = Text.Bytes(RefugeBatteryFile.Write(clock, draw, refuge)),
+            ["refuge-counters.csv"] = Text.Bytes(RefugeCounterFile.Write(clock, refuge)),
+            ["refuge-generator.csv"] = Text.Bytes(RefugeGeneratorFile.Write(clock, refuge)),
+            ["refuge-ledger.csv"] = Text.Bytes(RefugeLedgerFile.Write()),
+            ["refuge-plant.json"] = Text.Bytes(RefugePlantFile.Write()),
             ["tariffs.json"] = Text.Bytes(TariffFile.Write()),
         };
-        return new ScenarioResult(files, truth);
+        return new ScenarioResult(files, truth, refuge);
     }
 }
