@@ -8,7 +8,7 @@ internal static class RefugeSite
     private const double MostChargerW = 2800;
     private const double StandbyW = 32;
 
-    private static readonly SolarArray s_array = new("array", 60, 180, 8, 3400) { DcToAc = 1, RatedKwp = _ => 3.6 };
+    private static readonly SolarArray s_array = new("array", 60, 180, 8, 3400) { DcToAc = 1, RatedKwp = _ => 3.6, HealthyKwp = _ => 3.6 };
 
     /// <summary>Lost evenly with the years: 2.8 % of the first capacity each.</summary>
     internal static double HealthAt(int half) => 1 - (0.028 * half / (2 * 24 * 365.25));
