@@ -32,6 +32,9 @@ internal sealed class ChildSession : ISession
 
     public SessionState State => relay.State;
 
+    /// <summary>The process that works now; null where none could be started.</summary>
+    internal int? ProcessId => child?.Id;
+
     public IDisposable Listen(Action<SessionEvent> hear) => relay.Listen(hear);
 
     public Task<StepEnded> RunAsync(RunStep step, CancellationToken cancel = default)

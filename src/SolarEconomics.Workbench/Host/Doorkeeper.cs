@@ -58,6 +58,8 @@ internal sealed class Doorkeeper
 
     private static bool IsOurOrigin(HttpRequest request)
     {
+        // Browsers say which page led here, even where a request carries no Origin.
+        if (request.Headers["Sec-Fetch-Site"] is [{ } from] && from is "cross-site" or "same-site" && !request.Query.ContainsKey("token")) return false;
         var origins = request.Headers.Origin;
         if (origins.Count == 0) return !request.HttpContext.WebSockets.IsWebSocketRequest && HttpMethods.IsGet(request.Method);
         return origins is [{ } only] && only == $"http://{request.Host.Value}";

@@ -42,6 +42,7 @@ internal sealed class ReportSteps(StringBuilder page)
                 break;
             case ChartAnswer chart: Chart(chart); break;
             case PictureAnswer picture: page.Append(CultureInfo.InvariantCulture, $"<figure><img src=\"{Tags.Text(picture.Address)}\" alt=\"{Tags.Text(picture.Words)}\"></figure>\n"); break;
+            case LongAnswer tooLong: page.Element("p", FormattableString.Invariant($"This {tooLong.What} of {tooLong.Characters / 1_000_000} MB is too long for a report; it is kept in the notebook's file.")); break;
             case TextAnswer text: page.Element("pre", text.Text); break;
             case ProblemAnswer problem:
                 page.Append("<div class=\"problem\">\n").Element("p", problem.What, "what").Element("p", problem.Detail).Element("p", problem.Code).Append("</div>\n");

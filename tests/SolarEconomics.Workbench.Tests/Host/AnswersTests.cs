@@ -52,6 +52,23 @@ public class AnswersTests
     }
 
     [Fact]
+    public void An_output_of_a_hundred_megabytes_reaches_the_page_as_a_sentence_or_its_beginning()
+    {
+        var html = Assert.IsType<LongAnswer>(Of("<p>" + new string('x', 100_000_000) + "</p>"));
+        Assert.Equal(("HTML", 100_000_007L), (html.What, html.Characters));
+        Assert.InRange(((TextAnswer)Answers.Of([Output(new JsonObject { ["text/plain"] = new string('x', 100_000_000) })]).Single()).Text.Length, 200_000, 200_200);
+        Assert.IsType<LongAnswer>(Answers.Of([Output(new JsonObject { ["image/png"] = new string('A', 100_000_000) })]).Single());
+    }
+
+    [Fact]
+    public void A_table_of_the_session_is_named_beside_its_first_rows()
+    {
+        var output = Output(new JsonObject { ["text/html"] = "<div class=\"finding\"></div>", ["text/plain"] = "t" });
+        output["metadata"] = new JsonObject { ["solareconomics"] = new JsonObject { ["table"] = "step-2/1" } };
+        Assert.Equal("step-2/1", Assert.IsType<FindingAnswer>(Answers.Of([output]).Single()).Table);
+    }
+
+    [Fact]
     public void Outputs_of_other_shapes_are_left_out_not_fallen_over() =>
         Assert.Empty(Answers.Of([new JsonObject(), new JsonObject { ["output_type"] = 3 }, new JsonObject { ["output_type"] = "display_data", ["data"] = "text" }]));
 

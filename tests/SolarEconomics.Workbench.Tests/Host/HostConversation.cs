@@ -10,8 +10,9 @@ namespace SolarEconomics.Workbench.Tests;
 internal sealed class HostConversation : IDisposable
 {
     private readonly ClientWebSocket socket = new();
+    private readonly string place;
 
-    private HostConversation(string cookie, Uri address) => (Cookie, Address) = (cookie, address);
+    private HostConversation(string cookie, Uri address, string place) => (Cookie, Address, this.place) = (cookie, address, place);
 
     public string Cookie { get; }
 
@@ -24,15 +25,22 @@ internal sealed class HostConversation : IDisposable
         using var client = new HttpClient(handler);
         using var answer = await client.GetAsync(address);
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
-        var talk = new HostConversation(answer.Headers.GetValues("Set-Cookie").Single().Split(';')[0], new Uri(address.GetLeftPart(UriPartial.Authority)));
-        talk.socket.Options.SetRequestHeader("Cookie", talk.Cookie);
-        talk.socket.Options.SetRequestHeader("Origin", address.GetLeftPart(UriPartial.Authority));
-        await talk.socket.ConnectAsync(new Uri($"ws://{address.Authority}/talk{answer.Headers.Location!.OriginalString[1..]}"), CancellationToken.None);
+        var talk = new HostConversation(answer.Headers.GetValues("Set-Cookie").Single().Split(';')[0], new Uri(address.GetLeftPart(UriPartial.Authority)), answer.Headers.Location!.OriginalString[1..]);
+        await talk.ConnectAsync();
         return talk;
     }
 
-    public Task SayAsync(PageCommand command) =>
-        socket.SendAsync(JsonSerializer.SerializeToUtf8Bytes(command, PageJson.Default.PageCommand), WebSocketMessageType.Text, endOfMessage: true, CancellationToken.None);
+    /// <summary>Another tab of the same browser, at the same notebook.</summary>
+    public async Task<HostConversation> AgainAsync()
+    {
+        var talk = new HostConversation(Cookie, Address, place);
+        await talk.ConnectAsync();
+        return talk;
+    }
+
+    public Task SayAsync(PageCommand command) => SayRawAsync(JsonSerializer.Serialize(command, PageJson.Default.PageCommand));
+
+    public Task SayRawAsync(string message) => socket.SendAsync(Encoding.UTF8.GetBytes(message), WebSocketMessageType.Text, endOfMessage: true, CancellationToken.None);
 
     /// <summary>The next message of the host; null once the line is gone.</summary>
     public async Task<JsonNode?> HearAsync()
@@ -53,6 +61,13 @@ internal sealed class HostConversation : IDisposable
         {
             return null;
         }
+    }
+
+    private Task ConnectAsync()
+    {
+        socket.Options.SetRequestHeader("Cookie", Cookie);
+        socket.Options.SetRequestHeader("Origin", Address.GetLeftPart(UriPartial.Authority));
+        return socket.ConnectAsync(new Uri($"ws://{Address.Authority}/talk{place}"), CancellationToken.None);
     }
 
     public void Dispose() => socket.Dispose();

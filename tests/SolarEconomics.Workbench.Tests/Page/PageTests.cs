@@ -84,7 +84,12 @@ public sealed class PageTests : IDisposable
     {
         using var elsewhere = new TcpListener(IPAddress.Loopback, 0);
         elsewhere.Start();
-        var html = $"""<p id='kept'>kept</p><img src='http://{elsewhere.LocalEndpoint}/x.png' onerror='parent.document.title="reached"'><script>top.document.title = 'reached';</script>""";
+        var html = $$"""
+            <p id='kept'>kept</p><img src='http://{{elsewhere.LocalEndpoint}}/x.png' onerror='parent.document.title="reached"'><script>top.document.title = 'reached';</script>
+            <meta http-equiv='refresh' content='0;url=http://{{elsewhere.LocalEndpoint}}/meta'><link rel='preconnect' href='http://{{elsewhere.LocalEndpoint}}'><link rel='stylesheet' href='http://{{elsewhere.LocalEndpoint}}/x.css'>
+            <iframe src='http://{{elsewhere.LocalEndpoint}}/frame'></iframe><form action='http://{{elsewhere.LocalEndpoint}}/form'></form><svg onload='fetch("/notebooks.json").then(() => top.document.title = "reached")'></svg>
+            <img src='x' onerror='top.document.title = document.cookie'><style>body { background: url(http://{{elsewhere.LocalEndpoint}}/y.png) }</style>
+            """;
         var path = scratch.Notebook("foreign.ipynb", "# Foreign", "## One", "1");
         var document = NotebookDocument.Load(path);
         document.AddOutput("step-3", new() { ["output_type"] = "display_data", ["metadata"] = new System.Text.Json.Nodes.JsonObject(), ["data"] = new System.Text.Json.Nodes.JsonObject { ["text/html"] = html } });

@@ -1,12 +1,16 @@
-// assumptions.js: the declared assumptions as sliders and fields, with unit and range. Changing one asks the host; nothing is worked out.
+// assumptions.js: the declared assumptions as sliders and fields, with unit and range. Changing one asks the host; it is worked out at once only where the reader wants it.
 import { element } from "./dom.js";
-import { ask } from "./messages.js";
+import { ask, extent } from "./messages.js";
+import { pending } from "./groups.js";
+import { words } from "./words.js";
 import { shown, typed } from "./numbers.js";
 
 export function createAssumptions(document, place, say) {
   const rows = new Map();
   const list = element(document, "div.list");
-  place.append(list, element(document, "p.note", {}, "Changing one makes the answers that use it out of date until they are worked out again. Not financial or tax advice."));
+  const atOnce = element(document, "input", { type: "checkbox", id: "at-once" });
+  let isDue = false;
+  place.append(list, element(document, "p.once", {}, atOnce, element(document, "label", { for: "at-once" }, words.atOnce)), element(document, "p.note", {}, words.assumptionsAbout));
 
   function row(one) {
     let current = one;
@@ -22,7 +26,7 @@ export function createAssumptions(document, place, say) {
       wrong.hidden = !problem;
       wrong.textContent = problem ?? "";
       field.setAttribute("aria-invalid", String(Boolean(problem)));
-      if (problem === undefined && value !== current.value) say(ask.setAssumption, { name: current.name, value });
+      if (problem === undefined && value !== current.value) isDue = say(ask.setAssumption, { name: current.name, value });
     }
 
     function update(next) {
@@ -36,6 +40,12 @@ export function createAssumptions(document, place, say) {
   }
 
   return {
+    /** Works out what a changed assumption made out of date, once, where the reader wants it at once. */
+    goOn({ work, steps }) {
+      if (!isDue || !atOnce.checked || work.busy || pending(steps).old === 0) return;
+      isDue = false;
+      say(ask.workOut, { extent: extent.outOfDate });
+    },
     render(assumptions) {
       for (const one of assumptions) {
         if (!rows.has(one.name)) rows.set(one.name, row(one));

@@ -71,6 +71,7 @@ export function openPage(window, name) {
     if (kind === told.opened || kind === told.assumptionsChanged) assumptions.render(now.notebook.assumptions);
     if (kind === told.opened || kind === told.saved) at("saved").textContent = saved;
     acts.render(now.notebook);
+    if (now.notebook.mayRun) assumptions.goOn(now.notebook);
     if (kind !== told.opened) return;
     choices.render(now.notebook);
     const isElsewhere = Boolean(now.notebook.offer?.isShown);

@@ -46,6 +46,8 @@ export const words = Object.freeze({
   again: "Work out everything again, from the top",
   lost: "The program no longer answers. Your steps are kept as far as they were saved; trying again …",
   nothingToShow: "Worked out; this step has no answer to show.",
+  atOnce: "Work out at once",
+  assumptionsAbout: "Changing one makes the answers that use it out of date until they are worked out again. Not financial or tax advice.",
   asksForInput: "This step waits for a line of text:",
   giveInput: "Give it",
   wholeScreen: "Whole screen",
