@@ -110,6 +110,36 @@ public sealed class KeepingTests : IDisposable
         Assert.Equal("var a = 1;", (string)page.Step("step-2")["text"]!);
     }
 
+    [Fact]
+    public void A_clock_that_is_set_back_replaces_no_version_and_stops_none()
+    {
+        var time = new ManualTime();
+        var versions = new Versions(new StateFolder(Path.Combine(scratch.Folder, "state")), "/home/a/n.ipynb", time);
+        versions.Keep("one"u8, time.GetUtcNow());
+        Assert.False(versions.IsDue);
+        time.Set(time.GetUtcNow() - TimeSpan.FromHours(5));
+        Assert.True(versions.IsDue);
+        versions.Keep("two"u8, time.GetUtcNow());
+        versions.Keep("three"u8, time.GetUtcNow());
+        Assert.Equal(3, versions.All.Count);
+    }
+
+    [Fact]
+    public void Versions_of_the_last_day_stay_then_one_a_day_for_two_weeks()
+    {
+        var time = new ManualTime();
+        var versions = new Versions(new StateFolder(Path.Combine(scratch.Folder, "state")), "/home/a/n.ipynb", time);
+        for (var hour = 0; hour < 24 * 20; hour += 4)
+        {
+            time.GoOn(TimeSpan.FromHours(4));
+            versions.Keep("version"u8, time.GetUtcNow());
+        }
+        var ages = versions.All.Select(entry => time.GetUtcNow() - entry.At).ToList();
+        Assert.Equal(6, ages.Count(age => age < TimeSpan.FromDays(1)));
+        Assert.InRange(ages.Count, 6 + 12, 6 + 14);
+        Assert.All(ages, age => Assert.True(age < TimeSpan.FromDays(14)));
+    }
+
     /// <summary>A notebook whose program was killed after a change: its file is old, its journal new.</summary>
     private string LeftBehind(string code)
     {

@@ -88,8 +88,8 @@ public sealed class KeptPageTests : IDisposable
     public async Task Typing_in_one_of_three_hundred_steps_touches_no_other_card()
     {
         await using var reader = await Reader.OpenAsync(scratch.Notebook("many.ipynb", [.. Enumerable.Range(1, 150).SelectMany(n => new[] { $"## Question {n}", $"var v{n} = {n};" })]));
-        await reader.Card("Question 3").GetByText("Working").ClickAsync();
-        await reader.Card("Question 3").Locator(".cm-content").ClickAsync();
+        await reader.Page.Locator("#q-step-5").GetByText("Working").ClickAsync();
+        await reader.Page.Locator("#q-step-5").Locator(".cm-content").ClickAsync();
         await reader.Page.EvaluateAsync("""
             () => {
               window.touched = new Set();

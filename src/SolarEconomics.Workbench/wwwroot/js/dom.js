@@ -19,6 +19,11 @@ export function element(document, tag, attributes = {}, ...children) {
   return made;
 }
 
+/** Sets a property where it is another one. */
+export function put(place, property, value) {
+  if (place[property] !== value) place[property] = value;
+}
+
 /** A button with a word on it, always. */
 export const button = (document, label, act, attributes = {}) =>
   element(document, "button", { type: "button", onclick: act, ...attributes }, label);
