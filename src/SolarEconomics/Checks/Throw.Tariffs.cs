@@ -58,7 +58,7 @@ internal static partial class Throw
     internal static TariffMistake AveragingMinutes(Tariff tariff, DemandCharge charge) => new(tariff, "demand",
         FormattableString.Invariant($"averages of {charge.AveragingMinutes} minutes in \"{charge.Name}\""), "a divisor of 60 such as 15, 30 or 60");
 
-    internal static TariffMistake UnknownPart(Tariff tariff, PercentCharge charge, string name, IReadOnlyList<string> names) => new(tariff, "levies",
+    internal static TariffMistake UnknownPart(Tariff tariff, TariffPart charge, string name, IReadOnlyList<string> names) => new(tariff, "levies",
         $"\"{charge.Name}\" on \"{name}\"", names.Count == 0 ? "a part that stands before it" : $"a part that stands before it: {Nearest.List(name, names)}");
 
     internal static TariffMistake TiersOutOfOrder(Tariff tariff, TieredCharge charge) => new(tariff, charge.Name,

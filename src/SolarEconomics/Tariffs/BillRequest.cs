@@ -32,6 +32,9 @@ public sealed partial record BillRequest(TariffHistory Tariffs, Readings Reading
     /// prices one, a second element of the meter that sends nothing.</summary>
     public string? ControlledLoadChannel { get; init; }
 
+    /// <summary>Names of the conditions that the home meets, such as <c>pay on time</c>. Default: none.</summary>
+    public IReadOnlyList<string> ConditionsMet { get; init; } = [];
+
     /// <summary>Works the bill out.</summary>
     /// <exception cref="RecordException">The readings hold no import of energy, or several meters and none is chosen, or no day is left between first and last.</exception>
     /// <exception cref="TariffException">No tariff was in force on the first day.</exception>
@@ -39,7 +42,7 @@ public sealed partial record BillRequest(TariffHistory Tariffs, Readings Reading
     {
         var asked = new BilledSpan { From = From, To = To, BillingZone = BillingZone, Meter = Meter, ControlledLoad = ControlledLoadChannel, EstimateWhereMissing = EstimateWhereMissing };
         var read = BilledReadings.Of(asked, Readings, Zone, Tariffs.Versions.Any(v => v.PricesControlledLoad));
-        var options = new BillingOptions { BillingZone = read.BillingZone, Periods = Periods ?? [read.Days] };
+        var options = new BillingOptions { BillingZone = read.BillingZone, Periods = Periods ?? [read.Days], ConditionsMet = ConditionsMet };
         var plan = Tariffs.On(read.Grid, Zone, options);
         return new BillAnswer(read.Days, Tariffs.Currency, plan.Bills(read.Energy), read.CoveredShare)
         {

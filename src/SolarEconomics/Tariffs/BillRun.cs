@@ -1,7 +1,7 @@
 namespace SolarEconomics;
 
 /// <summary>The readings of one run over all periods, and what one period hands on to the next.</summary>
-internal readonly ref struct BillRun
+internal readonly ref partial struct BillRun
 {
     internal BillRun(ReadOnlySpan<double> importKwh, ReadOnlySpan<double> exportKwh, BillCarry carry)
     {
@@ -15,6 +15,8 @@ internal readonly ref struct BillRun
         ControlledLoadKwh = energy.ControlledLoadKwh;
         CurtailedKwh = energy.CurtailedKwh;
         ReactiveKvarh = energy.ReactiveKvarh;
+        UseKwh = energy.UseKwh;
+        GenerationKwh = energy.GenerationKwh;
     }
 
     internal ReadOnlySpan<double> ImportKwh { get; }
@@ -27,16 +29,11 @@ internal readonly ref struct BillRun
 
     internal ReadOnlySpan<double> ReactiveKvarh { get; }
 
-    internal BillCarry Carry { get; }
+    internal ReadOnlySpan<double> UseKwh { get; }
 
-    /// <summary>The same run for a tariff without a price for the controlled load, whose energy then counts as import.</summary>
-    internal BillRun WithoutControlledLoad()
-    {
-        if (ControlledLoadKwh.IsEmpty) return this;
-        var import = new double[ImportKwh.Length];
-        for (var i = 0; i < import.Length; i++) import[i] = ImportKwh[i] + ControlledLoadKwh[i];
-        return new BillRun(new MeteredEnergy(import, ExportKwh.ToArray()) { CurtailedKwh = CurtailedKwh.ToArray(), ReactiveKvarh = ReactiveKvarh.ToArray() }, Carry);
-    }
+    internal ReadOnlySpan<double> GenerationKwh { get; }
+
+    internal BillCarry Carry { get; }
 
     /// <summary>The column of one side; empty where nothing counts it.</summary>
     internal ReadOnlySpan<double> Of(EnergySide side) => side switch

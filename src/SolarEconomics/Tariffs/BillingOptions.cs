@@ -9,6 +9,11 @@ public sealed record BillingOptions
     /// Default: <see langword="null"/>, which takes calendar months.</summary>
     public IReadOnlyList<DateSpan>? Periods { get; init; }
 
+    /// <summary>Names of the conditions that the home meets, such as <c>pay on time</c>: parts with another condition are left out. Default: none.</summary>
+    public IReadOnlyList<string> ConditionsMet { get; init; } = [];
+
+    internal bool Applies(TariffPart part) => part.Condition is null || ConditionsMet.Contains(part.Condition, StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The clock by which a billing day starts and ends, where the meter keeps another than the home.
     /// Default: <see langword="null"/>, which takes the same clock as the rates.</summary>
     public DateTimeZone? BillingZone { get; init; }

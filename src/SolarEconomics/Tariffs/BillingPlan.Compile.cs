@@ -18,14 +18,18 @@ public sealed partial class BillingPlan
         {
             foreach (var (tariff, days) in history.During(whole[period].Cut))
             {
+                var (startsPeriod, endsPeriod) = (days.Start == whole[period].Cut.Start, days.End == whole[period].Cut.End);
                 if (!known.TryGetValue(tariff, out var made))
                     known.Add(tariff, made = (new DayCalendar(tariff), new Dictionary<EnergyPart, BandTable>(ReferenceEqualityComparer.Instance)));
-                var context = new SegmentContext(tariff, days, whole[period].Whole, zone, billingZone, ticks, made.Calendar, made.Tables);
-                segments.Add(new PlanSegment(period, tariff, [.. tariff.Parts.Select(part => part.On(context))]));
+                var context = new SegmentContext(tariff, days, whole[period].Whole, startsPeriod, endsPeriod, zone, billingZone, ticks, made.Calendar, made.Tables);
+                segments.Add(new PlanSegment(period, tariff, [.. tariff.Parts.Where(options.Applies).Select(part => part.On(context))]));
             }
         }
-        return new BillingPlan(history, grid, billingZone, [.. whole.Select(p => p.Cut)], segments);
+        return new BillingPlan(history, grid, billingZone, [.. whole.Select(p => p.Cut)], segments, Unmet(history, options));
     }
+
+    private static IReadOnlyList<string> Unmet(TariffHistory history, BillingOptions options) =>
+        [.. history.Versions.SelectMany(v => v.Parts).Where(p => !options.Applies(p)).Select(p => $"Not counted: \"{p.Name}\", as nothing says that its condition is met: {p.Condition}.").Distinct(StringComparer.Ordinal)];
 
     private static DateSpan DaysTouched(IntervalGrid grid, DateTimeZone zone)
     {

@@ -5,7 +5,7 @@ public sealed partial class BillingPlan
 {
     /// <summary>Whether every charge is fixed or a price by the hour, so that <see cref="CostsBeforeRounding"/> can be asked.
     /// Blocks, tiers, demand, levies, minimum bills and net metering need the whole bill.</summary>
-    public bool IsPricedByTheHour => _segments.All(s => s.Parts.All(p => p.IsPricedByTheHour));
+    public bool IsPricedByTheHour => _segments.All(s => s.Tariff is { NetsWithinMinutes: 0, IsBuyAllSellAll: false } && s.Parts.All(p => p.IsPricedByTheHour));
 
     /// <summary>The intervals of every billing day. An interval that the end of a day cuts is a piece of its own, in the period that its start lies in.</summary>
     internal IReadOnlyList<BilledDay> BilledDays()

@@ -8,12 +8,14 @@ namespace SolarEconomics;
 public sealed partial class BillingPlan
 {
     private readonly IReadOnlyList<PlanSegment> _segments;
+    private readonly IReadOnlyList<string> _unmet;
     private readonly Lazy<double[]> _importBeforeTax;
     private readonly Lazy<double[]> _importWithTax;
     private readonly Lazy<double[]> _export;
 
-    private BillingPlan(TariffHistory history, IntervalGrid grid, DateTimeZone billingZone, IReadOnlyList<DateSpan> periods, IReadOnlyList<PlanSegment> segments)
+    private BillingPlan(TariffHistory history, IntervalGrid grid, DateTimeZone billingZone, IReadOnlyList<DateSpan> periods, IReadOnlyList<PlanSegment> segments, IReadOnlyList<string> unmet)
     {
+        _unmet = unmet;
         BillingZone = billingZone;
         History = history;
         Grid = grid;
@@ -54,13 +56,15 @@ public sealed partial class BillingPlan
         if (energy.ControlledLoadKwh.Length > 0) CheckColumn(energy.ControlledLoadKwh, nameof(energy.ControlledLoadKwh));
         if (energy.CurtailedKwh.Length > 0) CheckColumn(energy.CurtailedKwh, nameof(energy.CurtailedKwh));
         if (energy.ReactiveKvarh.Length > 0) CheckColumn(energy.ReactiveKvarh, nameof(energy.ReactiveKvarh));
+        if (energy.UseKwh.Length > 0) CheckColumn(energy.UseKwh, nameof(energy.UseKwh));
+        if (energy.GenerationKwh.Length > 0) CheckColumn(energy.GenerationKwh, nameof(energy.GenerationKwh));
         return Bills(new BillRun(energy, new BillCarry()));
     }
 
     private Bill[] Bills(BillRun run)
     {
         var bills = new Bill[Periods.Count];
-        var merged = run.WithoutControlledLoad();
+        var ticks = new PlanTicks(Grid);
         for (int period = 0, segment = 0; period < bills.Length; period++)
         {
             var lines = new List<BillLine>();
@@ -68,9 +72,10 @@ public sealed partial class BillingPlan
             for (; segment < _segments.Count && _segments[segment].Period == period; segment++)
             {
                 tariff = _segments[segment].Tariff;
-                foreach (var part in _segments[segment].Parts) part.AddLines(tariff.PricesControlledLoad ? run : merged, lines);
+                var own = run.As(tariff, ticks);
+                foreach (var part in _segments[segment].Parts) part.AddLines(own, lines);
             }
-            bills[period] = BillWriter.Total(Periods[period], tariff, lines);
+            bills[period] = BillWriter.Total(Periods[period], tariff, lines, _unmet);
         }
         return bills;
     }

@@ -19,6 +19,14 @@ internal static class BlockScale
         _ => 1m,
     };
 
+    internal static decimal Of(ChargePeriod per, DateSpan days, DateSpan wholePeriod) => per switch
+    {
+        ChargePeriod.Day => days.Days,
+        ChargePeriod.Month => Of(BlockPeriod.Month, days, wholePeriod),
+        ChargePeriod.Year => Of(BlockPeriod.Year, days, wholePeriod),
+        _ => Of(BlockPeriod.Bill, days, wholePeriod),
+    };
+
     /// <summary>The stretches of a bill in which blocks start anew.</summary>
     internal static IReadOnlyList<DateSpan> Stretches(BlockPeriod per, DateSpan days, DateSpan wholePeriod) => per switch
     {

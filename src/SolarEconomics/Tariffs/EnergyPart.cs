@@ -12,6 +12,10 @@ public sealed record EnergyPart(string Name, EnergySide Side, IReadOnlyList<Ener
     /// <summary>Digits to which the kWh are rounded, half up, before pricing; <see langword="null"/> keeps them all.</summary>
     public int? QuantityDigits { get; init; }
 
+    /// <summary>Highest mean power of an interval that is priced; energy above it is taken or sent without price, as at an export limit. Unit: kW.
+    /// Default: <see langword="null"/>, none.</summary>
+    public decimal? MostKw { get; init; }
+
     internal override SegmentPart On(SegmentContext context) => new SegmentEnergy(this, context);
 
     internal override IEnumerable<TariffMistake> Mistakes(Tariff tariff, DayCalendar calendar)

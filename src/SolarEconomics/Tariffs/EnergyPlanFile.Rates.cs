@@ -53,7 +53,7 @@ internal sealed partial class EnergyPlanFile
         }
         // All seven days named, a holiday among them is such a day too, unless another rate claims the holidays.
         if (days == TariffDays.None || days == (TariffDays.Weekdays | TariffDays.Weekends)) days |= TariffDays.EveryDay;
-        else if (days.HasFlag(TariffDays.Holidays) && days != TariffDays.EveryDay) _unpriced.Add(at + "/days");
+        else if (days.HasFlag(TariffDays.Holidays) && days != TariffDays.EveryDay) _holidayDays.Add(at + "/days");
         var (from, until) = (PlanTime.Minute(Text(one, "startTime") ?? "00:00"), PlanTime.Minute(Text(one, "endTime") ?? "00:00"));
         if (from is { } first && until is { } last) return new RateWindow(season, days, [PlanTime.Span(first, last)]);
         _problems.Add(_json.At(at, $"hours \"{Text(one, "startTime")}\" to \"{Text(one, "endTime")}\"", "times such as 15:00 and 21:00"));

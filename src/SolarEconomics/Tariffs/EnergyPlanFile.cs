@@ -40,6 +40,7 @@ internal sealed partial class EnergyPlanFile
         var file = new EnergyPlanFile(json, name);
         file.ReadContract(contract, top + "/electricityContract");
         json.ThrowIfAny(file._problems);
+        file.ApplyHolidays(PlanPlace.StateOf(data));
         file.Sweep(data, top);
         var history = TariffHistory.Of(file._tariff);
         return history.From([.. file._unpriced.Select(Dotted).Order(StringComparer.Ordinal)], PlanPlace.ZoneOf(data));

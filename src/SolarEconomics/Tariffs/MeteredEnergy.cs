@@ -12,6 +12,12 @@ public sealed record MeteredEnergy(double[] ImportKwh, double[] ExportKwh)
     /// <summary>Energy held back on request or at the export limit. Unit: kWh. Default: empty, none.</summary>
     public double[] CurtailedKwh { get; init; } = [];
 
+    /// <summary>All that the home uses, for tariffs that buy all and sell all. Unit: kWh. Default: empty, not known.</summary>
+    public double[] UseKwh { get; init; } = [];
+
+    /// <summary>All that the plant generates, for tariffs that buy all and sell all. Unit: kWh. Default: empty, not known.</summary>
+    public double[] GenerationKwh { get; init; } = [];
+
     /// <summary>Reactive energy, for demand in kVA and the power factor. Unit: kvarh. Default: empty, which counts as a power factor of 1.</summary>
     public double[] ReactiveKvarh { get; init; } = [];
 }

@@ -7,6 +7,9 @@ namespace SolarEconomics;
 /// <param name="CashOutPerKwh">Paid for each kWh that is emptied, free of tax; 0: it expires.</param>
 public sealed record NetMetering(string Name, IReadOnlyList<EnergyRate> Rates, int? SettlesInMonth = null, decimal CashOutPerKwh = 0) : TariffPart(Name)
 {
+    /// <summary>Months after which banked energy is lost, counted from the first day of its bill; <see langword="null"/>: never.</summary>
+    public int? ExpiresAfterMonths { get; init; }
+
     internal EnergyPart Energy { get; } = new(Name, EnergySide.Import, Rates);
 
     internal override SegmentPart On(SegmentContext context) => new SegmentNet(this, context);
@@ -15,5 +18,5 @@ public sealed record NetMetering(string Name, IReadOnlyList<EnergyRate> Rates, i
         .Concat(Rates.Where(r => r.Blocks is not null).Select(r => Throw.BlocksInNetMetering(tariff, this, r)));
 
     internal override TariffPart Scaled(decimal importFactor, decimal exportFactor, decimal supplyFactor) =>
-        new NetMetering(Name, [.. Rates.Select(r => r.Scaled(importFactor))], SettlesInMonth, CashOutPerKwh * exportFactor) { TaxFraction = TaxFraction };
+        new NetMetering(Name, [.. Rates.Select(r => r.Scaled(importFactor))], SettlesInMonth, CashOutPerKwh * exportFactor) { TaxFraction = TaxFraction, ExpiresAfterMonths = ExpiresAfterMonths };
 }

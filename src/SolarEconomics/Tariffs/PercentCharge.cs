@@ -8,9 +8,11 @@ public sealed record PercentCharge(string Name, decimal Fraction, IReadOnlyList<
 {
     internal override SegmentPart On(SegmentContext context) => new SegmentPercent(this, context);
 
-    internal override IEnumerable<TariffMistake> Mistakes(Tariff tariff, DayCalendar calendar)
+    internal override IEnumerable<TariffMistake> Mistakes(Tariff tariff, DayCalendar calendar) => UnknownParts(tariff, this, Of);
+
+    internal static IEnumerable<TariffMistake> UnknownParts(Tariff tariff, TariffPart part, IReadOnlyList<string> of)
     {
-        var names = tariff.Parts.TakeWhile(p => !ReferenceEquals(p, this)).Select(p => p.Name).ToList();
-        return Of.Where(n => !names.Contains(n, StringComparer.Ordinal)).Select(n => Throw.UnknownPart(tariff, this, n, names));
+        var names = tariff.Parts.TakeWhile(p => !ReferenceEquals(p, part)).Select(p => p.Name).ToList();
+        return of.Where(n => !names.Contains(n, StringComparer.Ordinal)).Select(n => Throw.UnknownPart(tariff, part, n, names));
     }
 }

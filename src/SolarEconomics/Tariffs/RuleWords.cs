@@ -3,7 +3,7 @@ using System.Globalization;
 namespace SolarEconomics;
 
 /// <summary>The rules of a bill in sentences that can be read aloud. Numbers are written in invariant form.</summary>
-internal static class RuleWords
+internal static partial class RuleWords
 {
     internal static string Unit(ChargePeriod per) => per switch
     {
@@ -17,7 +17,7 @@ internal static class RuleWords
     {
         var unit = Unit(supply.Per);
         return string.Create(CultureInfo.InvariantCulture,
-            $"{quantity:0.####} {unit}{(quantity == 1 ? "" : "s")} of being connected at {supply.Amount} {tariff.Currency} a {unit}{Tax(supply, tariff)}.");
+            $"{quantity:0.####} {unit}{(quantity == 1 ? "" : "s")} of {supply.PaysFor} at {supply.Amount} {tariff.Currency} a {unit}{Tax(supply, tariff)}.");
     }
 
     internal static string Energy(EnergyPart part, EnergyRate rate, decimal quantity, decimal perKwh, Tariff tariff)
@@ -65,8 +65,8 @@ internal static class RuleWords
         };
     }
 
-    internal static string Demand(DemandCharge charge, double highestKw, decimal floorKw, Tariff tariff) => string.Create(CultureInfo.InvariantCulture,
-        $"The highest average over {charge.AveragingMinutes} minutes was {highestKw:0.###} kW ({charge.Window}){(floorKw > 0 ? $", charged as at least {floorKw:0.###} kW" : "")}{Tax(charge, tariff)}.");
+    internal static string Demand(DemandCharge charge, decimal highestKw, decimal floorKw, Tariff tariff) => string.Create(CultureInfo.InvariantCulture,
+        $"The highest average over {charge.AveragingMinutes} minutes was {highestKw:0.###} {Unit(charge.Unit)} ({charge.Window}){(floorKw > 0 ? $", charged as at least {floorKw:0.###} {Unit(charge.Unit)}" : "")}{Tax(charge, tariff)}.");
 
     internal static string Percent(PercentCharge charge, decimal sum, Tariff tariff) => string.Create(CultureInfo.InvariantCulture,
         $"{charge.Fraction * 100:0.###} % of {(charge.Of.Count == 0 ? "the charges" : DayWords.And(charge.Of))}, which come to {sum:0.00####} {tariff.Currency}{Tax(charge, tariff)}.");

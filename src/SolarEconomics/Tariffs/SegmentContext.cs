@@ -7,17 +7,20 @@ internal sealed class SegmentContext
 {
     private readonly Dictionary<EnergyPart, BandTable> _tables;
 
-    internal SegmentContext(Tariff tariff, DateSpan days, DateSpan wholePeriod, DateTimeZone zone, DateTimeZone billingZone, PlanTicks ticks,
+    internal SegmentContext(Tariff tariff, DateSpan days, DateSpan wholePeriod, bool startsPeriod, bool endsPeriod, DateTimeZone zone, DateTimeZone billingZone, PlanTicks ticks,
         DayCalendar calendar, Dictionary<EnergyPart, BandTable> tables)
     {
         Tariff = tariff;
         Days = days;
         WholePeriod = wholePeriod;
         BillingZone = billingZone;
+        EndsPeriod = endsPeriod;
+        StartsPeriod = startsPeriod;
+        RateZone = tariff.Zone ?? zone;
         Ticks = ticks;
         Calendar = calendar;
         _tables = tables;
-        Clock = new IntervalClock(tariff.Zone ?? zone, calendar);
+        Clock = new IntervalClock(RateZone, calendar);
         From = Second(days.Start);
         Until = Second(days.End);
     }
@@ -29,6 +32,15 @@ internal sealed class SegmentContext
     internal DateSpan WholePeriod { get; }
 
     internal DateTimeZone BillingZone { get; }
+
+    /// <summary>The clock that hours follow.</summary>
+    internal DateTimeZone RateZone { get; }
+
+    /// <summary>Whether no earlier version stands before it in the same period.</summary>
+    internal bool StartsPeriod { get; }
+
+    /// <summary>Whether no later version follows in the same period.</summary>
+    internal bool EndsPeriod { get; }
 
     internal PlanTicks Ticks { get; }
 

@@ -3,7 +3,7 @@ using NodaTime;
 namespace SolarEconomics;
 
 /// <summary>A demand charge over the days of a segment: averages of the import inside the window, the highest charged.</summary>
-internal sealed class SegmentDemand : SegmentPart
+internal sealed partial class SegmentDemand : SegmentPart
 {
     private readonly DemandCharge _charge;
     private readonly SegmentContext _context;
@@ -41,37 +41,5 @@ internal sealed class SegmentDemand : SegmentPart
     {
         if (_charge.EachDay || _charge.Per != ChargePeriod.Month) AddLine(_context.Days, run, lines);
         else foreach (var month in BlockScale.Stretches(BlockPeriod.Month, _context.Days, _context.WholePeriod)) AddLine(month, run, lines);
-    }
-
-    private void AddLine(DateSpan days, BillRun run, List<BillLine> lines)
-    {
-        var highest = new double[_charge.EachDay ? _context.Days.Days : 1];
-        var counted = false;
-        foreach (var (first, count, day) in _averages)
-        {
-            if (!days.Contains(_context.Days.Start.PlusDays(day))) continue;
-            counted = true;
-            var kwh = 0.0;
-            for (var i = first; i < first + count; i++) kwh += run.ImportKwh[i];
-            var kw = kwh * 3600.0 / (count * _context.Ticks.Step);
-            ref var top = ref highest[_charge.EachDay ? day : 0];
-            top = Math.Max(top, kw);
-        }
-        if (!counted) return;
-        var earlier = run.Carry.DemandsKw(_charge.Name);
-        var remembered = earlier.Skip(Math.Max(0, earlier.Count - _charge.RatchetBills)).DefaultIfEmpty(0).Max();
-        var floor = Math.Max(_charge.MinimumKw, (decimal)remembered * _charge.RatchetShare);
-        earlier.Add(highest.Max());
-        var kwCharged = highest.Sum(kw => Math.Max((decimal)kw, floor));
-        var periods = _charge.EachDay ? 1m : _charge.Per switch
-        {
-            ChargePeriod.Day => days.Days,
-            ChargePeriod.Month => BlockScale.Of(BlockPeriod.Month, days, _context.WholePeriod),
-            ChargePeriod.Year => BlockScale.Of(BlockPeriod.Year, _context.Days, _context.WholePeriod),
-            _ => BlockScale.Of(BlockPeriod.Bill, _context.Days, _context.WholePeriod),
-        };
-        var unit = "kW " + RuleWords.Unit(_charge.EachDay ? ChargePeriod.Day : _charge.Per);
-        lines.Add(BillWriter.Line(_context, _charge, _charge.Name, kwCharged * periods, unit, _charge.PerKw, 1,
-            RuleWords.Demand(_charge, highest.Max(), floor, _context.Tariff)));
     }
 }

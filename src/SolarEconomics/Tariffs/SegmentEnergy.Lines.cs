@@ -7,6 +7,7 @@ internal sealed partial class SegmentEnergy
     {
         var kwh = run.Of(Part.Side);
         if (kwh.IsEmpty) return;
+        kwh = Limited(kwh);
         Span<double> sums = stackalloc double[Part.Rates.Count];
         sums.Clear();
         Sum(kwh, sums);

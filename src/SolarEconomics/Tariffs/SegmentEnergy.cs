@@ -39,7 +39,7 @@ internal sealed partial class SegmentEnergy : SegmentPart
         _pieces = [.. pieces];
         var factor = Part.QuantityFactor * (1 + context.Tariff.TaxOn(part)) * part.Side.Sign();
         // The last slot belongs to cut intervals, whose pieces follow.
-        IsPricedByTheHour = part.QuantityDigits is null && part.Rates.All(r => r.Blocks is null);
+        IsPricedByTheHour = part.QuantityDigits is null && part.MostKw is null && part.Rates.All(r => r.Blocks is null);
         _ratesWithTax = [.. part.Rates.Select(r => (double)(r.PerKwh * factor)), 0.0];
     }
 
@@ -55,8 +55,18 @@ internal sealed partial class SegmentEnergy : SegmentPart
     /// <summary>Adds up energy by rate, in kWh. <paramref name="sums"/> is as long as the part's rates.</summary>
     internal void Sum(ReadOnlySpan<double> kwh, Span<double> sums)
     {
+        kwh = Limited(kwh);
         BandSums.Add(kwh.Slice(First, _bands.Length), _bands, sums);
         foreach (var piece in _pieces) sums[piece.Band] += kwh[piece.Interval] * piece.Share;
+    }
+
+    private ReadOnlySpan<double> Limited(ReadOnlySpan<double> kwh)
+    {
+        if (Part.MostKw is not { } kw) return kwh;
+        var most = (double)kw * _context.Ticks.Step / 3600;
+        var limited = new double[kwh.Length];
+        for (var i = First; i < First + _bands.Length; i++) limited[i] = Math.Min(kwh[i], most);
+        return limited;
     }
 
     internal override bool IsPricedByTheHour { get; }

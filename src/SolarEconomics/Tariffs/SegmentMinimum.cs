@@ -3,13 +3,7 @@ namespace SolarEconomics;
 /// <summary>Tops the charges of some days up to a minimum.</summary>
 internal sealed class SegmentMinimum(MinimumBill minimum, SegmentContext context) : SegmentPart
 {
-    private readonly decimal _least = minimum.Amount * (minimum.Per switch
-    {
-        ChargePeriod.Day => context.Days.Days,
-        ChargePeriod.Month => BlockScale.Of(BlockPeriod.Month, context.Days, context.WholePeriod),
-        ChargePeriod.Year => BlockScale.Of(BlockPeriod.Year, context.Days, context.WholePeriod),
-        _ => BlockScale.Of(BlockPeriod.Bill, context.Days, context.WholePeriod),
-    });
+    private readonly decimal _least = minimum.Amount * BlockScale.Of(minimum.Per, context.Days, context.WholePeriod);
 
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {

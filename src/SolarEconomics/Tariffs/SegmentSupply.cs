@@ -13,13 +13,7 @@ internal sealed class SegmentSupply : SegmentPart
     {
         _onlyWithControlledLoad = supply.OnlyWithControlledLoad;
         var days = DaysOf(supply, context);
-        var quantity = supply.Per switch
-        {
-            ChargePeriod.Day => days.Count,
-            ChargePeriod.Month => days.Sum(d => 1m / CalendarSystem.Iso.GetDaysInMonth(d.Year, d.Month)),
-            ChargePeriod.Year => days.Sum(d => 1m / CalendarSystem.Iso.GetDaysInYear(d.Year)),
-            _ => (decimal)days.Count / context.WholePeriod.Days,
-        };
+        var quantity = ChargeCount.Of(supply, days, context);
         // A thirty-first thirty-one times over is one month: the last digits of a decimal must not say otherwise.
         quantity = Math.Round(quantity, 12);
         if (quantity == 0) return;

@@ -12,6 +12,12 @@ public sealed record SupplyCharge(string Name, decimal Amount, ChargePeriod Per 
     /// <summary>Whether it is charged only where a controlled load is metered. Default: no.</summary>
     public bool OnlyWithControlledLoad { get; init; }
 
+    /// <summary>How part of a month, year or bill counts. Default: by days.</summary>
+    public Proration Proration { get; init; }
+
+    /// <summary>What is paid for, in words that go on from "2 months of". Default: <c>being connected</c>.</summary>
+    public string PaysFor { get; init; } = "being connected";
+
     internal override SegmentPart On(SegmentContext context) => new SegmentSupply(this, context);
 
     internal override IEnumerable<TariffMistake> Mistakes(Tariff tariff, DayCalendar calendar)

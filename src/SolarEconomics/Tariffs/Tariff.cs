@@ -38,6 +38,20 @@ public sealed partial record Tariff
     /// <summary>The public holidays that it recognises. Default: none.</summary>
     public HolidayList Holidays { get; init; } = HolidayList.None;
 
+    /// <summary>What a home needs to be given it. Default: nothing.</summary>
+    public TariffNeeds Needs { get; init; }
+
+    /// <summary>Whether it is closed to homes that do not have it yet. Default: no.</summary>
+    public bool IsClosedToNew { get; init; }
+
+    /// <summary>Minutes within which export is taken off import before pricing, as net billing does. Default: 0, never.
+    /// A number of minutes that the readings divide; counted from the full hour.</summary>
+    public int NetsWithinMinutes { get; init; }
+
+    /// <summary>Whether all use is bought and all generation sold, whatever flows through the meter. Default: no.
+    /// It then needs <see cref="MeteredEnergy.UseKwh"/> and <see cref="MeteredEnergy.GenerationKwh"/>.</summary>
+    public bool IsBuyAllSellAll { get; init; }
+
     /// <summary>Its parts, in the order of the bill.</summary>
     public IReadOnlyList<TariffPart> Parts { get; init; } = [];
 

@@ -13,34 +13,68 @@ internal sealed partial class TariffFile
     {
         if (at.TryGetProperty("supply", out var supply)) tariff = Fixed(tariff, supply, "supply charge");
         foreach (var (fee, _) in Items(at, pointer, "fees")) tariff = Fixed(tariff, fee, "fee");
+        foreach (var (size, _) in Items(at, pointer, "connection")) tariff = tariff.With(Connection(size));
         var import = Rates(at, pointer, "import");
         if (import.Count > 0) tariff = tariff.With(Import(at, import));
+        if (at.TryGetProperty("importSeries", out var series)) tariff = WithSeries(tariff, series, pointer + "/importSeries", EnergySide.Import);
         foreach (var (rate, place) in Items(at, pointer, "importOnTop"))
             tariff = tariff.With(OnTop(rate, Rate(rate, place)));
         if (at.TryGetProperty("importTiers", out var tiers)) tariff = tariff.With(Tiers(tiers));
-        if (!tariff.Parts.Any(p => p is EnergyPart or TieredCharge or NetMetering))
-            _problems.Add(_json.At(pointer, "no price of import", "a field \"import\" or \"importTiers\" with prices per kWh"));
+        if (!tariff.Parts.Any(p => p is EnergyPart or TieredCharge or NetMetering or SeriesPrice))
+            _problems.Add(_json.At(pointer, "no price of import", "a field \"import\", \"importTiers\" or \"importSeries\" with prices per kWh"));
+        if (Rates(at, pointer, "controlledLoad") is { Count: > 0 } apart) tariff = tariff.With(new EnergyPart("controlled load", EnergySide.ControlledLoad, apart));
+        foreach (var (called, place) in Items(at, pointer, "events")) tariff = tariff.With(Event(called, place));
         foreach (var (demand, place) in Items(at, pointer, "demand")) tariff = tariff.With(Demand(demand, place));
+        tariff = WithReactive(tariff, at);
         foreach (var (levy, _) in Items(at, pointer, "levies")) tariff = tariff.With(Share(levy, 1));
         foreach (var (discount, _) in Items(at, pointer, "discounts")) tariff = tariff.With(Share(discount, -1));
+        foreach (var (discount, _) in Items(at, pointer, "fixedDiscounts")) tariff = Fixed(tariff, discount, "discount", sign: -1, paysFor: "discount");
         if (at.TryGetProperty("minimumBill", out var minimum))
             tariff = tariff.With(new MinimumBill(Name(minimum, "minimum bill"), minimum.GetProperty("amount").GetDecimal(), Per(minimum, ChargePeriod.Bill)));
-        if (!at.TryGetProperty("export", out _)) return tariff;
-        decimal? exportTax = at.TryGetProperty("exportTax", out var fraction) ? fraction.GetDecimal() : null;
-        return tariff.With(new EnergyPart("export", EnergySide.Export, Rates(at, pointer, "export")) { TaxFraction = exportTax });
+        return Credits(tariff, at, pointer);
+    }
+
+    /// <summary>What lowers the bill: export, rebates, payments in advance, and the rules on credit.</summary>
+    private Tariff Credits(Tariff tariff, JsonElement at, string pointer)
+    {
+        decimal? exportTax = Decimal(at, "exportTax");
+        if (Rates(at, pointer, "export") is { Count: > 0 } export)
+            tariff = tariff.With(new EnergyPart("export", EnergySide.Export, export) { TaxFraction = exportTax, MostKw = Decimal(at, "exportLimitKw") });
+        if (at.TryGetProperty("exportSeries", out var series)) tariff = WithSeries(tariff, series, pointer + "/exportSeries", EnergySide.Export);
+        // A charge on export is a price below zero paid for it, with the tax of a charge.
+        if (Rates(at, pointer, "exportCharges") is { Count: > 0 } charges)
+            tariff = tariff.With(new EnergyPart("export charge", EnergySide.Export, [.. charges.Select(r => r.Scaled(-1))]) { TaxFraction = tariff.Tax });
+        if (Rates(at, pointer, "curtailed") is { Count: > 0 } curtailed) tariff = tariff.With(new EnergyPart("curtailed", EnergySide.Curtailed, curtailed));
+        foreach (var (rebate, place) in Items(at, pointer, "eventRebates")) tariff = tariff.With(Rebate(rebate, place));
+        foreach (var (limit, _) in Items(at, pointer, "creditLimits"))
+            tariff = tariff.With(new CreditLimit(Name(limit, "credit limit"), limit.GetProperty("amount").GetDecimal(), Per(limit, ChargePeriod.Bill), Names(limit)));
+        foreach (var (paid, _) in Items(at, pointer, "prepayments")) tariff = Fixed(tariff, paid, "paid in advance", sign: -1, paysFor: "payment in advance", tax: 0);
+        if (!at.TryGetProperty("creditKept", out var kept)) return tariff;
+        int? month = kept.TryGetProperty("expiresInMonth", out var number) ? (int)number.GetDecimal() : null;
+        return tariff.With(new CreditKept(Name(kept, "credit"), !kept.TryGetProperty("carried", out var carried) || carried.GetBoolean(), month));
     }
 
     private static TariffPart Import(JsonElement at, IReadOnlyList<EnergyRate> rates)
     {
         if (!at.TryGetProperty("netMetering", out var net)) return new EnergyPart("import", EnergySide.Import, rates);
         int? month = net.TryGetProperty("settlesInMonth", out var number) ? (int)number.GetDecimal() : null;
-        return new NetMetering("import", rates, month, Decimal(net, "cashOutPerKwh") ?? 0);
+        return new NetMetering("import", rates, month, Decimal(net, "cashOutPerKwh") ?? 0) { ExpiresAfterMonths = net.TryGetProperty("expiresAfterMonths", out var after) ? (int)after.GetDecimal() : null };
     }
 
-    private static Tariff Fixed(Tariff tariff, JsonElement at, string name)
+    private static Tariff Fixed(Tariff tariff, JsonElement at, string name, int sign = 1, string paysFor = "being connected", decimal? tax = null)
     {
         foreach (var (field, per) in FixedFields)
-            if (Decimal(at, field) is { } amount) tariff = tariff.With(new SupplyCharge(Name(at, name), amount, per));
+        {
+            if (Decimal(at, field) is not { } amount) continue;
+            tariff = tariff.With(new SupplyCharge(Name(at, name), sign * amount, per)
+            {
+                Proration = Proration(at),
+                OnlyWithControlledLoad = at.TryGetProperty("onlyWithControlledLoad", out var only) && only.GetBoolean(),
+                PaysFor = at.TryGetProperty("paysFor", out var what) ? what.GetString()! : paysFor,
+                Condition = Condition(at),
+                TaxFraction = tax,
+            });
+        }
         return tariff;
     }
 
@@ -53,24 +87,18 @@ internal sealed partial class TariffFile
     private static TieredCharge Tiers(JsonElement at) => new(Name(at, "import"),
         [.. at.GetProperty("tiers").EnumerateArray().Select(t => new BillTier(Decimal(t, "upToKwh"), Steps(t), Decimal(t, "fixed") ?? 0))], BlocksPer(at, "per"));
 
-    private DemandCharge Demand(JsonElement at, string pointer)
-    {
-        var window = at.TryGetProperty("when", out var when) ? Window(when, pointer + "/when") : RateWindow.Always;
-        var minutes = at.TryGetProperty("averagingMinutes", out var length) ? (int)length.GetDecimal() : 30;
-        return new DemandCharge(Name(at, "demand"), at.GetProperty("perKw").GetDecimal(), window, Per(at, ChargePeriod.Month), minutes)
-        {
-            MinimumKw = Decimal(at, "minimumKw") ?? 0,
-            RatchetShare = Decimal(at, "ratchetShare") ?? 0,
-            RatchetBills = at.TryGetProperty("ratchetBills", out var bills) ? (int)bills.GetDecimal() : 11,
-            EachDay = at.TryGetProperty("eachDay", out var each) && each.GetBoolean(),
-        };
-    }
-
-    private static PercentCharge Share(JsonElement at, int sign) => new(Name(at, "share"), sign * at.GetProperty("fraction").GetDecimal(),
-        at.TryGetProperty("of", out var of) ? [.. of.EnumerateArray().Select(n => n.GetString()!)] : []);
+    private static PercentCharge Share(JsonElement at, int sign) =>
+        new(Name(at, "share"), sign * at.GetProperty("fraction").GetDecimal(), Names(at)) { Condition = Condition(at) };
 
     private IReadOnlyList<EnergyRate> Rates(JsonElement at, string pointer, string field) =>
-        [.. Items(at, pointer, field).Select(r => Rate(r.Item, r.Place))];
+        [.. Items(at, pointer, field).Select(r => NotBelowZero(Rate(r.Item, r.Place), r.Place))];
+
+    private EnergyRate NotBelowZero(EnergyRate rate, string pointer)
+    {
+        if (rate.PerKwh < 0 || (rate.Blocks?.Steps.Any(s => s.PerKwh < 0) ?? false))
+            _problems.Add(_json.At(pointer, $"a price below zero in \"{rate.Name}\"", "a price of 0 or more; what is charged for export stands in \"exportCharges\", a discount in \"discounts\""));
+        return rate;
+    }
 
     private EnergyRate Rate(JsonElement at, string pointer)
     {

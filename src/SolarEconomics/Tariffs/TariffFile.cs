@@ -14,7 +14,10 @@ internal sealed partial class TariffFile
     private readonly CheckedJson _json;
     private readonly List<Problem> _problems = [];
 
-    private TariffFile(CheckedJson json) => _json = json;
+    private readonly string _path;
+    private bool _namesHolidays;
+
+    private TariffFile(CheckedJson json, string path) => (_json, _path) = (json, path);
 
     /// <exception cref="RecordException">Anything in the file is wrong; every mistake is in the message.</exception>
     internal static TariffHistory Read(CheckedJson json, string path)
@@ -23,10 +26,18 @@ internal sealed partial class TariffFile
             && version.ValueKind == JsonValueKind.Number && version.TryGetInt32(out var number) && number > Version)
             throw Throw.JsonNewer(path, number, Version);
         json.ThrowIfAny(json.Judge(Rules.Value));
-        var file = new TariffFile(json);
+        var file = new TariffFile(json, path);
         var versions = file.Versions();
         json.ThrowIfAny(file._problems);
-        return TariffHistory.Of(versions);
+        return file.Growing(TariffHistory.Of(versions));
+    }
+
+    private TariffHistory Growing(TariffHistory history)
+    {
+        if (!_json.Root.TryGetProperty("growth", out var growth)) return history;
+        var until = Day(growth, "/growth", "until");
+        _json.ThrowIfAny(_problems);
+        return history.GrowingBy(Decimal(growth, "import") ?? 0, Decimal(growth, "export") ?? 0, Decimal(growth, "supply") ?? 0, until);
     }
 
     private List<Tariff> Versions()
@@ -57,7 +68,7 @@ internal sealed partial class TariffFile
         foreach (var tariff in _json.Root.GetProperty("tariffs").EnumerateArray())
         {
             var pointer = FormattableString.Invariant($"/tariffs/{index++}");
-            var read = Version1(tariff, pointer, currency) with { Zone = zone };
+            var read = Version1(tariff, pointer, currency, zone);
             versions.Add(read);
             if (_problems.Count == 0)
                 foreach (var mistake in TariffCheck.Mistakes(read))
@@ -66,15 +77,15 @@ internal sealed partial class TariffFile
         return versions;
     }
 
-    private Tariff Version1(JsonElement at, string pointer, string currency)
+    private Tariff Version1(JsonElement at, string pointer, string currency, DateTimeZone? zone)
     {
-        var tariff = Tariff.Named(at.GetProperty("name").GetString()!, currency, Day(at, pointer, "from"));
+        var tariff = Tariff.Named(at.GetProperty("name").GetString()!, currency, Day(at, pointer, "from")) with { Zone = zone };
         if (at.TryGetProperty("tax", out var tax)) tariff = tariff.Taxed(tax.GetDecimal());
         if (at.TryGetProperty("rounding", out var rounding)) tariff = tariff with { Rounding = Rounding(rounding) };
         if (at.TryGetProperty("seasons", out var seasons))
             tariff = tariff with { Seasons = [.. seasons.EnumerateArray().Select((s, i) => Season(s, FormattableString.Invariant($"{pointer}/seasons/{i}")))] };
-        if (at.TryGetProperty("holidays", out var days))
-            tariff = tariff.HolidaysOn(days.EnumerateArray().Select((d, i) => Date(d.GetString()!, FormattableString.Invariant($"{pointer}/holidays/{i}"))));
+        _namesHolidays = at.TryGetProperty("holidays", out _) || at.TryGetProperty("holidaysOf", out _);
+        tariff = Terms(tariff with { Holidays = Holidays(at, pointer) }, at);
         return Parts(tariff, at, pointer);
     }
 
@@ -82,6 +93,8 @@ internal sealed partial class TariffFile
     {
         var season = at.TryGetProperty("season", out var name) ? name.GetString() : null;
         var days = TariffDays.EveryDay;
+        if (at.TryGetProperty("days", out var named) && !_namesHolidays && named.EnumerateArray().Any(d => d.GetString() == "holidays"))
+            _problems.Add(_json.At(pointer + "/days", "a rate for holidays", "the tariff to name them, in \"holidays\" or \"holidaysOf\""));
         if (at.TryGetProperty("days", out var kinds)) days = kinds.EnumerateArray().Aggregate(TariffDays.None, (all, k) => all | Kinds(k.GetString()!));
         HourSpan[] hours = [HourSpan.WholeDay];
         if (at.TryGetProperty("hours", out var spans))

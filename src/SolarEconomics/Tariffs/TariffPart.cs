@@ -9,6 +9,10 @@ public abstract record TariffPart(string Name)
     /// charges bear the tariff's tax, credits for energy sent to the grid bear none.</summary>
     public decimal? TaxFraction { get; init; }
 
+    /// <summary>What the home must do or have for the part to count, such as <c>pay on time</c>; <see langword="null"/>: nothing.
+    /// It counts only where <see cref="BillingOptions.ConditionsMet"/> names it.</summary>
+    public string? Condition { get; init; }
+
     /// <summary>Lays the part on some days of a plan.</summary>
     internal abstract SegmentPart On(SegmentContext context);
 

@@ -61,6 +61,21 @@ public sealed class PlanVariantTests
         Assert.Equal(["data.electricityContract.discounts[0].fixedAmount", "data.electricityContract.tariffPeriod[1].demandCharges[0]"], plan.Unpriced);
     }
 
+    [Fact]
+    public void Rates_that_name_public_holidays_take_those_of_the_plan_s_state()
+    {
+        const string rates = "\"timeZone\": \"AEST\", \"tariffPeriod\": [ { \"dailySupplyCharge\": \"1.00\", \"timeOfUseRates\": [ "
+            + "{ \"type\": \"PEAK\", \"rates\": [ { \"unitPrice\": \"0.50\" } ], \"timeOfUse\": [ { \"days\": [\"MON\",\"TUE\",\"WED\",\"THU\",\"FRI\"], \"startTime\": \"00:00\", \"endTime\": \"00:00\" } ] }, "
+            + "{ \"type\": \"OFF_PEAK\", \"rates\": [ { \"unitPrice\": \"0.20\" } ], \"timeOfUse\": [ { \"days\": [\"SAT\",\"SUN\",\"PUBLIC_HOLIDAYS\"], \"startTime\": \"00:00\", \"endTime\": \"00:00\" } ] } ] } ]";
+        // June 2024 has 20 weekdays; the King's birthday on the tenth is a holiday in Victoria.
+        var known = Plan(rates, "\"geography\": { \"includedPostcodes\": [\"3000\"] },");
+        Assert.Equal(19 * 24m, Bill(known, new MeteredEnergy(Ones(), Ones())).Lines.Single(l => l.Part == "peak").Quantity);
+        Assert.Empty(known.Unpriced);
+        var unknown = Plan(rates);
+        Assert.Equal(20 * 24m, Bill(unknown, new MeteredEnergy(Ones(), Ones())).Lines.Single(l => l.Part == "peak").Quantity);
+        Assert.Equal(["data.electricityContract.tariffPeriod[0].timeOfUseRates[1].timeOfUse[0].days"], unknown.Unpriced);
+    }
+
     private static string Timed(string days, string start, string end) =>
         $"\"timeZone\": \"AEST\", \"tariffPeriod\": [ {{ \"startDate\": \"01-01\", \"endDate\": \"12-31\", \"dailySupplyCharge\": \"1.00\", \"timeOfUseRates\": [ "
         + $"{{ \"type\": \"PEAK\", \"rates\": [ {{ \"unitPrice\": \"0.50\" }} ], \"timeOfUse\": [ {{ \"days\": {days}, \"startTime\": \"{start}\", \"endTime\": \"{end}\" }} ] }}, "

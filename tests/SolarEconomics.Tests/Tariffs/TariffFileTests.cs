@@ -114,7 +114,7 @@ public sealed class TariffFileTests
 
     [Theory]
     [InlineData("\"import\": [ { \"name\": \"x\" } ]", "found neither \"perKwh\" nor \"blocks\", expected one of them")]
-    [InlineData("\"tax\": 0.1", "found no price of import, expected a field \"import\" or \"importTiers\" with prices per kWh")]
+    [InlineData("\"tax\": 0.1", "found no price of import, expected a field \"import\", \"importTiers\" or \"importSeries\" with prices per kWh")]
     [InlineData("\"import\": [ { \"name\": \"x\", \"perKwh\": 1e400 } ]", "found number 1e400, expected a number with at most 28 digits")]
     [InlineData("\"import\": [ { \"name\": \"x\", \"blocks\": [ { \"upToKwh\": 9, \"perKwh\": 1 }, { \"upToKwh\": 5, \"perKwh\": 1 } ] } ]",
         "found in \"A\" blocks of \"x\" ending at 9, 5, expected each to end above the one before, and only the last without an end")]
