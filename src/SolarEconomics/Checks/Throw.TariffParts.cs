@@ -52,6 +52,12 @@ internal static partial class Throw
     internal static ArgumentException BillsOfOtherPeriods() =>
         new("Found bills of other periods, or none, expected the same periods billed once by estimate and once by the meter.");
 
+    internal static TariffException UnknownChoice(string name, IReadOnlyList<TariffChoice> choices) =>
+        new($"Found \"{name}\" as today's tariff, expected one of the choices: {Nearest.List(name, [.. choices.Select(c => c.Name)])}.");
+
+    internal static ArgumentException BillingDates(IReadOnlyList<LocalDate> dates) =>
+        new($"Found {(dates.Count == 0 ? "no days" : string.Join(", ", dates.Select(Iso)))}, expected at least two days, each after the one before.");
+
     internal static TariffException NeedsUseAndGeneration(Tariff tariff) => new(
         $"Tariff \"{tariff.Name}\": found no use and generation in the energy to bill, expected both, since it buys all that is generated and sells all that is used.");
 }

@@ -19,6 +19,15 @@ public sealed record Bill(DateSpan Period, string Tariff, IReadOnlyList<BillLine
     public const string Caution =
         "Rates and rules differ by place and change: check the bill or the retailer's sheet before deciding.";
 
+    /// <summary>To pay where a part of the home reclaims its tax, such as a workshop.</summary>
+    /// <param name="share">Share of the tax that comes back. Range: 0 to 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public Money TotalReclaiming(decimal share)
+    {
+        _ = Require.Fraction((double)share);
+        return share == 0 ? Total : Total with { Amount = Total.Amount - Math.Round(Tax.Amount * share, Total.Currency.MinorDigits, MidpointRounding.AwayFromZero) };
+    }
+
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {

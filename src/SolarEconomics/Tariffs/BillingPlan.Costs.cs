@@ -7,6 +7,18 @@ public sealed partial class BillingPlan
     /// Blocks, tiers, demand, levies, minimum bills and net metering need the whole bill.</summary>
     public bool IsPricedByTheHour => _segments.All(s => s.Tariff is { NetsWithinMinutes: 0, IsBuyAllSellAll: false } && s.Parts.All(p => p.IsPricedByTheHour));
 
+    /// <summary>Name of the import rate of every interval: of the first part that prices import by hours; "import" where none does.</summary>
+    internal string[] ImportRates()
+    {
+        var names = new string[Grid.Count];
+        Array.Fill(names, "import");
+        foreach (var segment in _segments)
+            if (segment.Parts.OfType<SegmentEnergy>().FirstOrDefault(p => p.Part.Side == EnergySide.Import) is { } energy)
+                for (var i = 0; i < energy.Bands.Length; i++)
+                    if (energy.Bands[i] < energy.Part.Rates.Count) names[energy.First + i] = energy.Part.Rates[energy.Bands[i]].Name;
+        return names;
+    }
+
     /// <summary>The intervals of every billing day. An interval that the end of a day cuts is a piece of its own, in the period that its start lies in.</summary>
     internal IReadOnlyList<BilledDay> BilledDays()
     {

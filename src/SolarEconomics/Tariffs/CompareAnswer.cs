@@ -21,6 +21,12 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
     /// <summary>What was decided about the readings, one sentence each; empty where there was nothing to decide.</summary>
     public IReadOnlyList<string> ReadingNotes { get; init; } = [];
 
+    /// <summary>Name of the choice that the home has today; <see langword="null"/> where nobody said.</summary>
+    public string? Today { get; init; }
+
+    /// <summary>Where the difference between today's tariff and the cheapest comes from; <see langword="null"/> where nobody said what today's is.</summary>
+    public TariffChange? Change { get; init; }
+
     internal static CompareAnswer Of(BilledReadings readings, Currency currency, IReadOnlyList<TariffCost> costs)
     {
         Money Nominal(decimal amount) => Money.Nominal(amount, currency);
@@ -28,7 +34,7 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
         var best = ordered[0];
         var ties = ordered.Skip(1).Select(t => Ties([.. t.Years.Zip(best.Years, (own, least) => own - least)], t.Total - best.Total)).ToList();
         var ranks = ordered.Select((t, i) => new TariffRank(t.Name, Nominal(t.Total), Nominal(t.Total - best.Total),
-            i == 0 ? ties.Contains(true) : ties[i - 1], [.. t.Years.Select(Nominal)]));
+            i == 0 ? ties.Contains(true) : ties[i - 1], [.. t.Years.Select(Nominal)]) { Remark = t.Remark });
         var regrets = Enumerable.Range(1, Math.Max(0, best.Years.Count - 1)).Select(year =>
         {
             var chosen = ordered.MinBy(t => t.Years[year - 1])!;
@@ -47,12 +53,12 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
         var words = Ranks.Count == 1 ? "is the only tariff given."
             : Ranks[0].Tie ? $"is the cheapest on these readings, but ties with {DayWords.And([.. Ranks.Skip(1).Where(r => r.Tie).Select(r => r.Name)])}: they differ by no more than the difference swings from year to year."
             : $"is the cheapest on these readings: {Figure(Ranks[1].Difference, culture)} less than {Ranks[1].Name}.";
-        return new Finding(Ranks[0].Name, words)
+        return new Finding(Ranks[0].Name, words + ChangeWords(culture))
         {
             Notes = [.. Notes(culture)],
             Cautions = [Bill.Caution],
-            Tables = [new FindingTable($"Bills for {Days}", ["tariff", "total", "difference", "tie"],
-                [.. Ranks.Select(r => (IReadOnlyList<string>)[r.Name, Figure(r.Total, culture), Figure(r.Difference, culture), r.Tie ? "tie" : ""])])],
+            Tables = [new FindingTable($"Bills for {Days}", ["tariff", "total", "difference", "tie", "remark"],
+                [.. Ranks.Select(r => (IReadOnlyList<string>)[r.Name, Figure(r.Total, culture), Figure(r.Difference, culture), r.Tie ? "tie" : "", r.Remark])])],
         };
     }
 
@@ -76,6 +82,16 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
             json.WriteEndArray();
         }
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
+    }
+
+    /// <summary>Such as <c>It is €143 a year less than today's; the evening peak is where it comes from.</c></summary>
+    private string ChangeWords(CultureInfo culture)
+    {
+        if (Change is null || Today is null) return "";
+        if (Today == Ranks[0].Name) return " It is the one that you have today.";
+        var perYear = Change.Saved with { Amount = Change.Saved.Amount * 365.25m / Days.Days };
+        var less = $" It is {Wording.Whole(perYear, culture)} a year less than today's";
+        return Change.Main is { } main ? $"{less}; {(main is "export" or "the rest" or "fixed charges" ? main : "the " + main)} is where it comes from." : less + ".";
     }
 
     private IEnumerable<string> Notes(CultureInfo culture)

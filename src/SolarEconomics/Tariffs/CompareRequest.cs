@@ -26,41 +26,20 @@ public sealed partial record CompareRequest(IReadOnlyList<TariffChoice> Choices,
     /// <summary>Name of the channel that counts the controlled load. Default: as <see cref="BillRequest.ControlledLoadChannel"/>.</summary>
     public string? ControlledLoadChannel { get; init; }
 
+    /// <summary>Name of the choice that the home has today, to say what a change saves. Default: <see langword="null"/>, not said.</summary>
+    public string? Today { get; init; }
+
+    /// <summary>Share of the tax that the home reclaims, such as a workshop's. Range: 0 to 1. Default: 0.</summary>
+    public decimal TaxReclaimedShare { get; init; }
+
     /// <summary>Bills the readings under every tariff, over all days as <see cref="BillRequest"/> does and year by year, and ranks the totals.</summary>
     /// <param name="cancel">Stops between two tariffs.</param>
-    /// <exception cref="RecordException">The readings hold no import of energy, or several meters and none is chosen, or no day is left between first and last.</exception>
-    /// <exception cref="TariffException">There is no tariff, or there are two currencies.</exception>
+    /// <exception cref="RecordException">The readings hold no import of energy, or several meters and none is chosen.</exception>
+    /// <exception cref="TariffException">There is no tariff, there are two currencies, or today's is not among the choices.</exception>
     public CompareAnswer Answer(CancellationToken cancel = default)
     {
-        if (Choices.Count == 0) throw Throw.NoTariff();
-        foreach (var choice in Choices)
-            if (choice.Tariffs.Currency != Choices[0].Tariffs.Currency)
-                throw new TariffException(Throw.TwoCurrencies(Choices[0].Tariffs.Latest, choice.Tariffs.Latest));
         var asked = new BilledSpan { From = From, To = To, BillingZone = BillingZone, Meter = Meter, ControlledLoad = ControlledLoadChannel, EstimateWhereMissing = EstimateWhereMissing };
         var readings = BilledReadings.Of(asked, Readings, Zone, Choices.Any(c => c.Tariffs.Latest.PricesControlledLoad));
-        var years = Years(readings.Days);
-        var costs = new List<TariffCost>();
-        foreach (var choice in Choices)
-        {
-            cancel.ThrowIfCancellationRequested();
-            var tariffs = choice.Tariffs.OnlyLatest();
-            costs.Add(new TariffCost(choice.Name, Totals(tariffs, readings, [readings.Days]).Single(), years.Count == 0 ? [] : Totals(tariffs, readings, years)));
-        }
-        return CompareAnswer.Of(readings, Choices[0].Tariffs.Currency, costs);
-    }
-
-    private decimal[] Totals(TariffHistory tariffs, BilledReadings readings, IReadOnlyList<DateSpan> periods)
-    {
-        var plan = tariffs.On(readings.Grid, Zone, new BillingOptions { BillingZone = readings.BillingZone, Periods = periods });
-        return [.. plan.Bills(readings.Energy).Select(b => b.Total.Amount)];
-    }
-
-    /// <summary>The whole years of the readings, counted from the first day.</summary>
-    private static List<DateSpan> Years(DateSpan days)
-    {
-        var years = new List<DateSpan>();
-        for (var i = 0; days.Start.PlusYears(i + 1) <= days.End; i++)
-            years.Add(new DateSpan(days.Start.PlusYears(i), days.Start.PlusYears(i + 1)));
-        return years;
+        return TariffRanking.Of(Choices, readings, Zone, Today, TaxReclaimedShare, cancel);
     }
 }
