@@ -12,9 +12,9 @@ internal static class Samples
         ["cash-francs"] = () => CashSamples.InFrancs().Chart(new CashChartOptions { Culture = CultureInfo.GetCultureInfo("de-CH") }),
         ["bridge-to-date"] = () => BridgeSamples.ToDate().Chart(),
         ["bridge-outlook"] = () => BridgeSamples.Outlook().Chart(),
-        ["tornado"] = () => ChanceSamples.Tornado().Chart(),
-        ["chances"] = () => ChanceSamples.Plan().Chart(),
         ["months"] = () => MonthSamples.ThreeYears().Chart(),
+        ["expected-string-lost"] = () => ExpectedSamples.StringLost().Chart(),
+        ["expected-nothing-lost"] = () => ExpectedSamples.NothingLost().Chart(new ExpectedChartOptions { Culture = CultureInfo.GetCultureInfo("de-CH") }),
         ["months-import"] = () => MonthSamples.ThreeYears().Take(12).ToList().Chart(new MonthsChartOptions { Imported = true }),
     };
 
