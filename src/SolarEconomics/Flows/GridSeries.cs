@@ -44,8 +44,8 @@ internal sealed class GridSeries
             for (var i = 0; i < channel.Count; i++)
             {
                 if (quality[i].HasFlag(Quality.Missing)) continue;
-                var from = starts[i].ToUnixTimeTicks();
-                var length = ends[i].ToUnixTimeTicks() - from;
+                var from = starts.TicksAt(i);
+                var length = ends.TicksAt(i) - from;
                 var cell = (from - gridStart) / stepTicks;
                 if (from < gridStart || cell >= grid.Count) continue;
                 if (from - gridStart - (cell * stepTicks) + length > stepTicks)

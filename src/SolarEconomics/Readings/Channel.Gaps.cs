@@ -29,7 +29,7 @@ public sealed partial class Channel
         ArgumentOutOfRangeException.ThrowIfGreaterThan(weeks, 52);
         var known = new Dictionary<LocalDateTime, double>();
         for (var i = 0; i < Count; i++)
-            if (!_quality[i].HasFlag(SolarEconomics.Quality.Missing)) known[_starts[i].InZone(zone).LocalDateTime] = _kwh[i];
+            if (!_quality[i].HasFlag(SolarEconomics.Quality.Missing)) known[_times.Start(i).InZone(zone).LocalDateTime] = _kwh[i];
         return GapFiller.Fill(this, FormattableString.Invariant($"by the same weekday and time of up to {weeks} weeks before and after"), (laid, from, to) =>
             [.. Enumerable.Range(from, to - from).Select(i => MeanOfWeeks(known, laid.Starts[i].InZone(zone).LocalDateTime, weeks))]);
     }
@@ -42,11 +42,11 @@ public sealed partial class Channel
         ArgumentNullException.ThrowIfNull(other);
         var theirs = new Dictionary<(Instant, Instant), double>();
         for (var i = 0; i < other.Count; i++)
-            if (!other._quality[i].HasFlag(SolarEconomics.Quality.Missing)) theirs[(other._starts[i], other._ends[i])] = other._kwh[i];
+            if (!other._quality[i].HasFlag(SolarEconomics.Quality.Missing)) theirs[(other._times.Start(i), other._times.End(i))] = other._kwh[i];
         var (own, common) = (default(CompensatedSum), default(CompensatedSum));
         for (var i = 0; i < Count; i++)
         {
-            if (_quality[i].HasFlag(SolarEconomics.Quality.Missing) || !theirs.TryGetValue((_starts[i], _ends[i]), out var kwh)) continue;
+            if (_quality[i].HasFlag(SolarEconomics.Quality.Missing) || !theirs.TryGetValue((_times.Start(i), _times.End(i)), out var kwh)) continue;
             own.Add(_kwh[i]);
             common.Add(kwh);
         }

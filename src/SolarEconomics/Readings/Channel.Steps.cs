@@ -17,10 +17,10 @@ public sealed partial class Channel
         var covered = Duration.Zero;
         for (var i = 0; i < Count; i++)
         {
-            var since = _starts[i] - NodaConstants.UnixEpoch;
+            var since = _times.Start(i) - NodaConstants.UnixEpoch;
             var from = NodaConstants.UnixEpoch + Duration.FromNanoseconds(Math.Floor(since.TotalNanoseconds / stepNs) * stepNs);
-            if (_ends[i] > from + step)
-                throw new ArgumentException($"Found an interval from {_starts[i]} to {_ends[i]} across the edge of two new ones, expected intervals that fit into {step}.", nameof(step));
+            if (_times.End(i) > from + step)
+                throw new ArgumentException($"Found an interval from {_times.Start(i)} to {_times.End(i)} across the edge of two new ones, expected intervals that fit into {step}.", nameof(step));
             if (starts.Count == 0 || starts[^1] != from)
             {
                 CloseStep(step, covered, kwh, quality);
@@ -30,7 +30,7 @@ public sealed partial class Channel
                 quality.Add(SolarEconomics.Quality.Good);
                 covered = Duration.Zero;
             }
-            covered += _ends[i] - _starts[i];
+            covered += _times.End(i) - _times.Start(i);
             kwh[^1] += _kwh[i];
             quality[^1] |= _quality[i];
         }
@@ -40,7 +40,7 @@ public sealed partial class Channel
 
     /// <summary>The same channel under another name.</summary>
     /// <param name="name">The new name.</param>
-    public Channel Renamed(string name) => new(name, Flow, _starts, _ends, _kwh, _quality, Count)
+    public Channel Renamed(string name) => new(name, Flow, _times, _kwh, _quality)
     {
         Unit = Unit, Meter = Meter, Clock = Clock, Device = Device, Point = Point, File = File, ExtraReadings = ExtraReadings, Resets = Resets, CounterStates = CounterStates,
         Costs = Costs, CostCurrency = CostCurrency,
@@ -52,18 +52,14 @@ public sealed partial class Channel
         get
         {
             if (Count == 0) return Duration.FromHours(1);
-            var first = _ends[0] - _starts[0];
-            var same = 0;
-            for (var i = 0; i < Count; i++)
-                if (_ends[i] - _starts[i] == first) same++;
-            if (same * 2L > Count) return first;
-            var counts = new Dictionary<Duration, int>();
+            if (_times.StepTicks is { } ticks) return Duration.FromTicks(ticks);
+            var counts = new Dictionary<long, int>();
             for (var i = 0; i < Count; i++)
             {
-                var length = _ends[i] - _starts[i];
+                var length = _times.EndTicks(i) - _times.StartTicks(i);
                 counts[length] = counts.GetValueOrDefault(length) + 1;
             }
-            return counts.OrderByDescending(c => c.Value).ThenBy(c => c.Key).First().Key;
+            return Duration.FromTicks(counts.OrderByDescending(c => c.Value).ThenBy(c => c.Key).First().Key);
         }
     }
 

@@ -6,12 +6,11 @@ namespace SolarEconomics;
 /// <remarks>Columns are parallel arrays in time order. Unit of energy: kWh. Immutable once read, so safe to share between threads.</remarks>
 public sealed partial class Channel
 {
-    private readonly Instant[] _starts;
-    private readonly Instant[] _ends;
+    private readonly TimeAxis _times;
     private readonly double[] _kwh;
     private readonly Quality[] _quality;
 
-    /// <summary>A channel from parallel columns, which it keeps: do not change them afterwards.</summary>
+    /// <summary>A channel from parallel columns. It keeps those of energy and quality: do not change them afterwards.</summary>
     /// <param name="name">Name as the record gives it.</param>
     /// <param name="flow">Which way the energy goes.</param>
     /// <param name="starts">Interval starts in ascending order.</param>
@@ -20,21 +19,19 @@ public sealed partial class Channel
     /// <param name="quality">What is known of each value.</param>
     /// <exception cref="ArgumentException">The columns differ in length.</exception>
     public Channel(string name, FlowKind flow, Instant[] starts, Instant[] ends, double[] kwh, Quality[] quality)
-        : this(name, flow, starts, ends, kwh, quality, starts.Length)
+        : this(name, flow, starts.Length == ends.Length ? TimeAxis.OfInstants(starts, ends) : TimeAxis.Empty, kwh, quality)
     {
         if (starts.Length != ends.Length || starts.Length != kwh.Length || starts.Length != quality.Length)
             throw new ArgumentException("Expected starts, ends, kwh and quality of one length.", nameof(kwh));
     }
 
     /// <summary>A channel from the front of columns that have room to spare, so that a long record is not copied.</summary>
-    internal Channel(string name, FlowKind flow, Instant[] starts, Instant[] ends, double[] kwh, Quality[] quality, int count)
+    internal Channel(string name, FlowKind flow, TimeAxis times, double[] kwh, Quality[] quality)
     {
         ArgumentNullException.ThrowIfNull(name);
-        Count = count;
         Name = name;
         Flow = flow;
-        _starts = starts;
-        _ends = ends;
+        _times = times;
         _kwh = kwh;
         _quality = quality;
     }
@@ -82,13 +79,16 @@ public sealed partial class Channel
     public bool IsEnergy => EnergyUnit.Find(Unit) is { IsActiveEnergy: true };
 
     /// <summary>Number of intervals, missing ones included.</summary>
-    public int Count { get; }
+    public int Count => _times.Count;
 
     /// <summary>Interval starts, ascending.</summary>
-    public ReadOnlySpan<Instant> Starts => _starts.AsSpan(0, Count);
+    public Instants Starts => new(_times, ends: false);
 
     /// <summary>Interval ends, excluded.</summary>
-    public ReadOnlySpan<Instant> Ends => _ends.AsSpan(0, Count);
+    public Instants Ends => new(_times, ends: true);
+
+    /// <summary>The starts and ends as they are kept.</summary>
+    internal TimeAxis Times => _times;
 
     /// <summary>Energy per interval in kWh; 0 where missing.</summary>
     public ReadOnlySpan<double> Kwh => _kwh.AsSpan(0, Count);
@@ -97,33 +97,24 @@ public sealed partial class Channel
     public ReadOnlySpan<Quality> Quality => _quality.AsSpan(0, Count);
 
     /// <summary>Start of the first interval; <see langword="null"/> where there is none.</summary>
-    public Instant? Start => Count == 0 ? null : _starts[0];
+    public Instant? Start => Count == 0 ? null : _times.Start(0);
 
     /// <summary>End of the last interval, excluded; <see langword="null"/> where there is none.</summary>
-    public Instant? End => Count == 0 ? null : _ends[Count - 1];
+    public Instant? End => Count == 0 ? null : _times.End(Count - 1);
 
     /// <summary>Energy of all intervals that are not missing.</summary>
     public Energy Total
     {
         get
         {
+            if (!Quality.ContainsAnyExcept(SolarEconomics.Quality.Good)) return new Energy(CompensatedSum.Of(Kwh));
             var sum = default(CompensatedSum);
             for (var i = 0; i < Count; i++)
-                if (!_quality[i].HasFlag(SolarEconomics.Quality.Missing)) sum.Add(_kwh[i]);
+                if ((_quality[i] & SolarEconomics.Quality.Missing) == 0) sum.Add(_kwh[i]);
             return new Energy(sum.Total);
         }
     }
 
     /// <summary>The one length that every interval has; <see langword="null"/> where they differ or there is none.</summary>
-    public Duration? Step
-    {
-        get
-        {
-            if (Count == 0) return null;
-            var step = _ends[0] - _starts[0];
-            for (var i = 1; i < Count; i++)
-                if (_ends[i] - _starts[i] != step) return null;
-            return step;
-        }
-    }
+    public Duration? Step => _times.StepTicks is { } ticks ? Duration.FromTicks(ticks) : null;
 }

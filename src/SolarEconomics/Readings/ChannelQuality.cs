@@ -41,27 +41,27 @@ public sealed record ChannelQuality(Channel Channel)
     public static ChannelQuality Of(Channel channel)
     {
         ArgumentNullException.ThrowIfNull(channel);
+        if (channel.Times.IsRegular && !channel.Quality.ContainsAnyExcept(Quality.Good)) return new ChannelQuality(channel) { TotalKwh = channel.Total.Kwh, Readings = channel.Count };
         var gaps = new List<Gap>();
-        var starts = channel.Starts;
-        var ends = channel.Ends;
+        var times = channel.Times;
         var quality = channel.Quality;
         var usual = channel.UsualStep;
         var (readings, missing, estimated, filled, negative, censored) = (0, 0, 0, 0, 0, 0);
         var filledKwh = default(CompensatedSum);
         for (var i = 0; i < channel.Count; i++)
         {
-            if (i > 0 && starts[i] > ends[i - 1])
+            if (i > 0 && times.StartTicks(i) > times.EndTicks(i - 1))
             {
-                var between = IntervalsIn(starts[i] - ends[i - 1], usual);
+                var between = IntervalsIn(times.Start(i) - times.End(i - 1), usual);
                 missing += between;
-                Extend(gaps, ends[i - 1], starts[i], between);
+                Extend(gaps, times.End(i - 1), times.Start(i), between);
             }
             var flags = quality[i];
             if (flags.HasFlag(Quality.Missing))
             {
-                var own = IntervalsIn(ends[i] - starts[i], usual);
+                var own = IntervalsIn(times.End(i) - times.Start(i), usual);
                 missing += own;
-                Extend(gaps, starts[i], ends[i], own);
+                Extend(gaps, times.Start(i), times.End(i), own);
                 continue;
             }
             readings++;

@@ -27,7 +27,7 @@ internal static class Directions
     }
 
     private static Channel Make(string name, FlowKind flow, ColumnEnergy energy, ValueColumn column, string? device, MeasurementPoint point, int extra, string file) =>
-        new(name, flow, energy.Starts, energy.Ends, energy.Kwh, energy.Quality, energy.Count)
+        new(name, flow, energy.Times, energy.Kwh, energy.Quality)
         {
             Unit = column.UnitName,
             Device = device,

@@ -75,7 +75,7 @@ internal sealed partial class IntervalTable
     }
 
     /// <summary>Hands the arrays of a column over as they are, without a copy. The table gives the column up by it.</summary>
-    internal ColumnEnergy Take(int column, NodaTime.Instant[] starts, NodaTime.Instant[] ends) => new(starts, ends, _values[column], _quality[column]);
+    internal ColumnEnergy Take(int column, TimeAxis times) => new(times, _values[column], _quality[column]);
 
     internal void Set(int row, int column, double value, Quality quality)
     {

@@ -18,7 +18,7 @@ public sealed partial class Readings
         var startMs = Array.ConvertAll(starts, s => s.ToUnixTimeMilliseconds());
         if (IntervalEnds.CommonStepMs(startMs) is not { } stepMs)
             throw new ArgumentException("Expected a frame of two rows at least, to tell how long an interval is.", nameof(frame));
-        var ends = ChannelsOfTable.ToInstants(IntervalEnds.OfStarts(startMs, stepMs));
+        var times = TimeAxis.OfMilliseconds(startMs, IntervalEnds.OfStarts(startMs, stepMs));
         var problems = new ProblemList("frame");
         var channels = new List<Channel>();
         var columns = new List<ColumnMeaning>();
@@ -37,7 +37,7 @@ public sealed partial class Readings
                 if (value.HasValue && double.IsFinite(value.Value)) kwh[i] = column.Scale(value.Value);
                 else quality[i] = SolarEconomics.Quality.Missing;
             }
-            channels.AddRange(Directions.Split(new ColumnEnergy(starts, ends, kwh, quality), column, options.Plant, 0, "frame", problems));
+            channels.AddRange(Directions.Split(new ColumnEnergy(times, kwh, quality), column, options.Plant, 0, "frame", problems));
         }
         return new Readings(channels, [], problems.ToList()) { Zone = options.Zone ?? DateTimeZone.Utc, Columns = columns };
     }

@@ -12,30 +12,28 @@ internal static class ChannelsOfTable
         ReportRepeatedHours(rows, problems, options);
         var extra = table.PutInOrder(rows.EndColumn >= 0 ? [.. rows.Values.Select(v => v.Name), null] : [.. rows.Values.Select(v => v.Name)], problems);
         rows.RecogniseCounters(options);
-        var (startMs, endMs) = Edges(rows, layout, problems);
-        var starts = ToInstants(startMs);
-        var ends = ToEnds(starts, startMs, endMs);
+        var times = Times(rows, layout, problems);
         var channels = new List<Channel>();
         for (var c = 0; c < rows.Values.Count; c++)
         {
             var column = rows.Values[c];
             var channel = column.Meaning.Kind switch
             {
-                ColumnKind.Power => PowerColumn.ToEnergy(table, c, startMs, endMs, options.LongestBridge, column, problems),
+                ColumnKind.Power => PowerColumn.ToEnergy(table, c, times, options.LongestBridge, column, problems),
                 ColumnKind.Counter => CounterColumn.ToEnergy(table, c, column, problems),
                 ColumnKind.DailyCounter => CounterColumn.OfDaily(table, c, column, problems),
-                _ => table.Take(c, starts, ends),
+                _ => table.Take(c, times),
             };
             channels.AddRange(Directions.Split(channel, column, options.Plant, extra[c], file, problems));
         }
         return channels;
     }
 
-    private static (long[] StartMs, long[] EndMs) Edges(CsvRows rows, CsvLayout layout, ProblemList problems)
+    private static TimeAxis Times(CsvRows rows, CsvLayout layout, ProblemList problems)
     {
         var stamps = rows.Table.StartMs;
         if (layout.Stamp.Fineness != StampFineness.Time && rows.EndColumn < 0)
-            return (stamps.ToArray(), IntervalEnds.OfDays(stamps, layout.Stamp.Fineness, rows.DayClock));
+            return TimeAxis.OfMilliseconds(stamps, IntervalEnds.OfDays(stamps, layout.Stamp.Fineness, rows.DayClock));
         var step = IntervalEnds.CommonStepMs(stamps);
         if (step is null && rows.EndColumn < 0)
         {
@@ -43,10 +41,10 @@ internal static class ChannelsOfTable
             step = 3_600_000;
         }
         var stepMs = step ?? 3_600_000;
-        if (rows.EndColumn >= 0) return (stamps.ToArray(), rows.StatedEnds(stepMs));
-        return layout.Stamp.Edge == StampEdge.End
-            ? (IntervalEnds.OfEnds(stamps, stepMs), stamps.ToArray())
-            : (stamps.ToArray(), IntervalEnds.OfStarts(stamps, stepMs));
+        if (rows.EndColumn >= 0) return TimeAxis.OfMilliseconds(stamps, rows.StatedEnds(stepMs));
+        var isEnd = layout.Stamp.Edge == StampEdge.End;
+        if (TimeAxis.RegularOf(stamps, stepMs, isEnd ? -1 : 0) is { } regular) return regular;
+        return isEnd ? TimeAxis.OfMilliseconds(IntervalEnds.OfEnds(stamps, stepMs), stamps) : TimeAxis.OfMilliseconds(stamps, IntervalEnds.OfStarts(stamps, stepMs));
     }
 
     private static void ReportRepeatedHours(CsvRows rows, ProblemList problems, ReadOptions options)
@@ -60,34 +58,5 @@ internal static class ChannelsOfTable
             else if (pass.InOrder && !pass.ThirdSeen)
                 problems.Note(pass.Line, 1, when, $"the time that {options.Zone?.Id} showed twice from {when} on", "rows for both in their order; so they stand, and each is counted once");
         }
-    }
-
-    /// <summary>Ends, most of which are the starts of the next rows.</summary>
-    private static Instant[] ToEnds(Instant[] starts, long[] startMs, long[] endMs)
-    {
-        var ends = new Instant[starts.Length];
-        for (var i = 0; i < ends.Length; i++)
-            ends[i] = i + 1 < ends.Length && startMs[i + 1] == endMs[i] ? starts[i + 1] : Instant.FromUnixTimeMilliseconds(endMs[i]);
-        return ends;
-    }
-
-    internal static Instant[] ToInstants(ReadOnlySpan<long> ms)
-    {
-        // Adding the step again is several times quicker than dividing each time into days and the rest.
-        var instants = new Instant[ms.Length];
-        var (stepMs, step) = (0L, Duration.Zero);
-        for (var i = 0; i < instants.Length; i++)
-        {
-            if (i > 0 && ms[i] - ms[i - 1] == stepMs)
-            {
-                instants[i] = instants[i - 1] + step;
-                continue;
-            }
-            instants[i] = Instant.FromUnixTimeMilliseconds(ms[i]);
-            if (i == 0) continue;
-            stepMs = ms[i] - ms[i - 1];
-            step = Duration.FromMilliseconds(stepMs);
-        }
-        return instants;
     }
 }

@@ -1,15 +1,12 @@
-using NodaTime;
-
 namespace SolarEconomics;
 
 /// <summary>A column as intervals of energy.</summary>
-/// <param name="Starts">Interval starts, ascending.</param>
-/// <param name="Ends">Interval ends, excluded.</param>
-/// <param name="Kwh">Energy per interval; 0 where missing. May be longer than the starts: the rest is room that was not needed.</param>
+/// <param name="Times">Starts and ends of the intervals, ascending.</param>
+/// <param name="Kwh">Energy per interval; 0 where missing. May be longer than the times: the rest is room that was not needed.</param>
 /// <param name="Quality">What is known of each value; as long as <paramref name="Kwh"/>.</param>
-internal sealed record ColumnEnergy(Instant[] Starts, Instant[] Ends, double[] Kwh, Quality[] Quality)
+internal sealed record ColumnEnergy(TimeAxis Times, double[] Kwh, Quality[] Quality)
 {
-    internal int Count => Starts.Length;
+    internal int Count => Times.Count;
 
     internal ReadOnlySpan<double> Values => Kwh.AsSpan(0, Count);
 

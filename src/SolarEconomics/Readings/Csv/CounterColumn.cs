@@ -1,5 +1,4 @@
 using System.Globalization;
-using NodaTime;
 
 namespace SolarEconomics;
 
@@ -46,7 +45,7 @@ internal static class CounterColumn
         var state = table.Values(column);
         var quality = table.Quality(column);
         var at = table.StartMs;
-        var (starts, ends, kwh, known) = (new List<Instant>(), new List<Instant>(), new List<double>(), new List<Quality>());
+        var (starts, ends, kwh, known) = (new List<long>(), new List<long>(), new List<double>(), new List<Quality>());
         var (resets, states, last) = (0, 0, -1);
         for (var i = 0; i < at.Length; i++)
         {
@@ -55,14 +54,14 @@ internal static class CounterColumn
             if (last >= 0)
             {
                 var step = stepOf(i, state[last], state[i]);
-                starts.Add(Instant.FromUnixTimeMilliseconds(at[last]));
-                ends.Add(Instant.FromUnixTimeMilliseconds(at[i]));
+                starts.Add(at[last]);
+                ends.Add(at[i]);
                 kwh.Add(step.Kwh);
                 known.Add((quality[i] & ~Quality.Repeated) | (step.WentBack ? Quality.Doubtful : Quality.Good));
                 if (step.WentBack) resets++;
             }
             last = i;
         }
-        return new ColumnEnergy([.. starts], [.. ends], [.. kwh], [.. known]) { Resets = resets, States = states };
+        return new ColumnEnergy(TimeAxis.OfMilliseconds([.. starts], [.. ends]), [.. kwh], [.. known]) { Resets = resets, States = states };
     }
 }

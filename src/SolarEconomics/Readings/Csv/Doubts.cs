@@ -22,7 +22,7 @@ internal static class Doubts
         var (count, kwh, first) = (0, 0.0, -1);
         for (var i = 0; i < energy.Count; i++)
         {
-            var most = ratedKwp * AboveRating * (energy.Ends[i] - energy.Starts[i]).TotalHours;
+            var most = ratedKwp * AboveRating * energy.Times.Hours(i, i);
             if (energy.Kwh[i] <= most) continue;
             energy.Quality[i] |= Quality.Doubtful;
             count++;
@@ -30,7 +30,7 @@ internal static class Doubts
             if (first < 0) first = i;
         }
         if (count > 0)
-            problems.Doubtful(0, column, name, string.Create(CultureInfo.InvariantCulture, $"{count} values under \"{name}\" above what {ratedKwp:0.###} kWp can make, with {kwh:0.###} kWh, the first at {energy.Starts[first]}"),
+            problems.Doubtful(0, column, name, string.Create(CultureInfo.InvariantCulture, $"{count} values under \"{name}\" above what {ratedKwp:0.###} kWp can make, with {kwh:0.###} kWh, the first at {energy.Times.Start(first)}"),
                 "less; they are counted as they stand. Check the unit, and that the column is this array alone");
     }
 
@@ -41,10 +41,10 @@ internal static class Doubts
         {
             if (i < energy.Count && energy.Kwh[i] == energy.Kwh[from] && !energy.Quality[i].HasFlag(Quality.Missing)) continue;
             // Round numbers repeat by themselves; a value of three decimals and more does not, many times in a row.
-            if (i - from >= 8 && energy.Kwh[from] != 0 && (energy.Ends[i - 1] - energy.Starts[from]).TotalHours is var hours and >= StuckHours && !energy.Quality[from].HasFlag(Quality.Missing) && HasThreeDecimals(energy.Kwh[from]))
+            if (i - from >= 8 && energy.Kwh[from] != 0 && energy.Times.Hours(from, i - 1) is var hours and >= StuckHours && !energy.Quality[from].HasFlag(Quality.Missing) && HasThreeDecimals(energy.Kwh[from]))
             {
                 for (var k = from; k < i; k++) energy.Quality[k] |= Quality.Doubtful;
-                problems.Doubtful(0, column, name, string.Create(CultureInfo.InvariantCulture, $"the same {energy.Kwh[from]:R} kWh under \"{name}\" for {hours:0.#} hours from {energy.Starts[from]} on"),
+                problems.Doubtful(0, column, name, string.Create(CultureInfo.InvariantCulture, $"the same {energy.Kwh[from]:R} kWh under \"{name}\" for {hours:0.#} hours from {energy.Times.Start(from)} on"),
                     "values that vary; they are counted as they stand. The device or its logger may have hung");
             }
             from = i;

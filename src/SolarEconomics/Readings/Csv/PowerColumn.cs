@@ -8,8 +8,9 @@ namespace SolarEconomics;
 internal static class PowerColumn
 {
     private const double MsPerHour = 3_600_000;
+    private const double TicksPerHour = NodaConstants.TicksPerHour;
 
-    internal static ColumnEnergy ToEnergy(IntervalTable table, int column, long[] startMs, long[] endMs, Duration bridge, ValueColumn meaning, ProblemList problems)
+    internal static ColumnEnergy ToEnergy(IntervalTable table, int column, TimeAxis times, Duration bridge, ValueColumn meaning, ProblemList problems)
     {
         var step = IntervalEnds.CommonStepMs(table.StartMs);
         var regular = step is { } ms && IntervalEnds.IsRegular(table.StartMs, ms);
@@ -17,14 +18,14 @@ internal static class PowerColumn
             regular
                 ? "energy; rows are regular, so each number is taken as the mean of its interval"
                 : string.Create(CultureInfo.InvariantCulture, $"energy; rows are irregular, so samples are joined by straight lines over at most {bridge.TotalMinutes:0.#} minutes"));
-        return regular ? OfMeans(table, column, startMs, endMs) : OfSamples(table, column, (long)bridge.TotalMilliseconds);
+        return regular ? OfMeans(table, column, times) : OfSamples(table, column, (long)bridge.TotalMilliseconds);
     }
 
-    private static ColumnEnergy OfMeans(IntervalTable table, int column, long[] startMs, long[] endMs)
+    private static ColumnEnergy OfMeans(IntervalTable table, int column, TimeAxis times)
     {
         var kwh = table.Values(column).ToArray();
-        for (var i = 0; i < kwh.Length; i++) kwh[i] *= (endMs[i] - startMs[i]) / MsPerHour;
-        return new ColumnEnergy(ChannelsOfTable.ToInstants(startMs), ChannelsOfTable.ToInstants(endMs), kwh, table.Quality(column).ToArray());
+        for (var i = 0; i < kwh.Length; i++) kwh[i] *= (times.EndTicks(i) - times.StartTicks(i)) / TicksPerHour;
+        return new ColumnEnergy(times, kwh, table.Quality(column).ToArray());
     }
 
     private static ColumnEnergy OfSamples(IntervalTable table, int column, long bridgeMs)
@@ -32,7 +33,7 @@ internal static class PowerColumn
         var power = table.Values(column);
         var quality = table.Quality(column);
         var at = table.StartMs;
-        var (starts, ends, kwh, known) = (new List<Instant>(), new List<Instant>(), new List<double>(), new List<Quality>());
+        var (starts, ends, kwh, known) = (new List<long>(), new List<long>(), new List<double>(), new List<Quality>());
         var last = -1;
         for (var i = 0; i < at.Length; i++)
         {
@@ -40,13 +41,13 @@ internal static class PowerColumn
             if (last >= 0)
             {
                 var bridged = at[i] - at[last] <= bridgeMs;
-                starts.Add(Instant.FromUnixTimeMilliseconds(at[last]));
-                ends.Add(Instant.FromUnixTimeMilliseconds(at[i]));
+                starts.Add(at[last]);
+                ends.Add(at[i]);
                 kwh.Add(bridged ? (power[last] + power[i]) / 2 * ((at[i] - at[last]) / MsPerHour) : 0);
                 known.Add(bridged ? (quality[last] | quality[i]) : SolarEconomics.Quality.Missing);
             }
             last = i;
         }
-        return new ColumnEnergy([.. starts], [.. ends], [.. kwh], [.. known]);
+        return new ColumnEnergy(TimeAxis.OfMilliseconds([.. starts], [.. ends]), [.. kwh], [.. known]);
     }
 }

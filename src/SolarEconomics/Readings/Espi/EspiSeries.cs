@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace SolarEconomics;
 
 /// <summary>The readings of one meter reading, gathered from its interval blocks.</summary>
@@ -44,7 +42,7 @@ internal sealed class EspiSeries(EspiEntry entry)
         var name = NameOf(meter, direction, seriesInFile);
         var extra = _table.PutInOrder([name, null, null], problems);
         var energy = Energy(unit, fields, name, known, problems);
-        return new Channel(name, known ? EspiCodes.FlowOf(direction) : FlowKind.Unknown, energy.Starts, energy.Ends, energy.Kwh, energy.Quality)
+        return new Channel(name, known ? EspiCodes.FlowOf(direction) : FlowKind.Unknown, energy.Times, energy.Kwh, energy.Quality)
         {
             Unit = known ? unit!.Name : unit is { IsActiveEnergy: false } ? unit.Name : "unknown",
             Meter = point?.Self ?? point?.Title,
@@ -63,19 +61,19 @@ internal sealed class EspiSeries(EspiEntry entry)
         // 3 is cumulative: each value is the state of a counter. Anything else is the amount of its own interval.
         if (known && EspiCodes.AccumulationWord(fields.GetValueOrDefault("accumulationBehaviour")) is "cumulative")
             return CounterColumn.ToEnergy(_table, Values, new ValueColumn(0, new ColumnMeaning(name, FlowKind.Unknown, "kWh", ColumnKind.Counter, "")), problems);
-        var starts = ChannelsOfTable.ToInstants(_table.StartMs);
-        var ends = new Instant[starts.Length];
+        var starts = _table.StartMs;
+        var ends = new long[starts.Length];
         var kwh = _table.Values(Values).ToArray();
         var quality = _table.Quality(Values).ToArray();
         var seconds = _table.Values(Seconds);
         for (var i = 0; i < ends.Length; i++)
         {
-            ends[i] = starts[i] + Duration.FromSeconds(seconds[i]);
+            ends[i] = starts[i] + ((long)seconds[i] * 1000);
             if (i + 1 < ends.Length && starts[i + 1] < ends[i]) ends[i] = starts[i + 1];
             if (known && unit!.IsPower) kwh[i] *= seconds[i] / 3600;
             if (kwh[i] < 0) quality[i] |= Quality.Negative;
         }
-        return new ColumnEnergy(starts, ends, kwh, quality);
+        return new ColumnEnergy(TimeAxis.OfMilliseconds(starts, ends), kwh, quality);
     }
 
     private static bool IsElectricity(Dictionary<string, string> fields, EspiEntry? point)

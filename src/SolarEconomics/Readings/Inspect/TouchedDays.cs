@@ -17,16 +17,17 @@ internal static class TouchedDays
     private static void Add(Channel channel, DateTimeZone clock, SortedSet<LocalDate> days)
     {
         // Rows stand in order of time, so nearly all lie in the day of the row before.
-        var (from, to) = (Instant.MaxValue, Instant.MinValue);
+        var (from, to) = (long.MaxValue, long.MinValue);
+        var times = channel.Times;
         for (var i = 0; i < channel.Count; i++)
         {
-            var (start, end) = (channel.Starts[i], channel.Ends[i]);
+            var (start, end) = (times.StartTicks(i), times.EndTicks(i));
             if ((start >= from && end <= to) || channel.Quality[i].HasFlag(Quality.Missing)) continue;
-            var day = start.InZone(clock).Date;
+            var day = times.Start(i).InZone(clock).Date;
             do
             {
                 days.Add(day);
-                (from, to) = (LocalDays.StartOf(day, clock), LocalDays.StartOf(day.PlusDays(1), clock));
+                (from, to) = (LocalDays.StartOf(day, clock).ToUnixTimeTicks(), LocalDays.StartOf(day.PlusDays(1), clock).ToUnixTimeTicks());
                 day = day.PlusDays(1);
             }
             while (to < end);

@@ -61,26 +61,48 @@ internal sealed class Nem12Stream(string nmi, string suffix, string unit, int mi
             extra += ReportSecond(kept, other, name, problems);
         }
         var count = days.Count * PerDay;
-        var (starts, ends) = (new Instant[count], new Instant[count]);
-        var (kwh, quality) = (new double[count], new Quality[count]);
-        var step = Duration.FromMinutes(minutes);
-        for (var d = 0; d < days.Count; d++)
-        {
-            _kwh.AsSpan(days[d].Place * PerDay, PerDay).CopyTo(kwh.AsSpan(d * PerDay));
-            _quality.AsSpan(days[d].Place * PerDay, PerDay).CopyTo(quality.AsSpan(d * PerDay));
-            var at = Instant.FromUnixTimeSeconds((days[d].Number * 86_400) - 36_000);
-            for (var i = d * PerDay; i < (d + 1) * PerDay; i++)
-            {
-                starts[i] = at;
-                at += step;
-                ends[i] = at;
-            }
-        }
-        return new Channel(name, FlowOf(suffix, Unit), starts, ends, kwh, quality)
+        var (kwh, quality) = InOrder(days) ? (_kwh, _quality) : Sorted(days, count);
+        return new Channel(name, FlowOf(suffix, Unit), TimesOf(days), kwh, quality)
         {
             Unit = Unit?.Name ?? unit, Meter = nmi, Clock = Nem12Reader.MarketTime, Point = MeasurementPoint.Meter, File = file, ExtraReadings = extra,
         };
     }
+
+    /// <summary>Whether the days stand as they were read, so that their values need no copy.</summary>
+    private static bool InOrder(List<Day> days)
+    {
+        for (var d = 0; d < days.Count; d++)
+            if (days[d].Place != d) return false;
+        return true;
+    }
+
+    private (double[] Kwh, Quality[] Quality) Sorted(List<Day> days, int count)
+    {
+        var (kwh, quality) = (new double[count], new Quality[count]);
+        for (var d = 0; d < days.Count; d++)
+        {
+            _kwh.AsSpan(days[d].Place * PerDay, PerDay).CopyTo(kwh.AsSpan(d * PerDay));
+            _quality.AsSpan(days[d].Place * PerDay, PerDay).CopyTo(quality.AsSpan(d * PerDay));
+        }
+        return (kwh, quality);
+    }
+
+    private TimeAxis TimesOf(List<Day> days)
+    {
+        var step = minutes * NodaConstants.TicksPerMinute;
+        var first = StartOf(days[0]);
+        if (days[^1].Number - days[0].Number == days.Count - 1) return TimeAxis.Regular(first, step, days.Count * PerDay);
+        var (starts, ends) = (new long[days.Count * PerDay], new long[days.Count * PerDay]);
+        for (var i = 0; i < starts.Length; i++)
+        {
+            starts[i] = StartOf(days[i / PerDay]) + (i % PerDay * step);
+            ends[i] = starts[i] + step;
+        }
+        return TimeAxis.OfTicks(starts, ends);
+    }
+
+    /// <summary>Start of a day on market time. Unit: ticks since 1970.</summary>
+    private static long StartOf(Day day) => (day.Number * NodaConstants.TicksPerDay) - (10 * NodaConstants.TicksPerHour);
 
     private int ReportSecond(Day kept, Day other, string name, ProblemList problems)
     {
