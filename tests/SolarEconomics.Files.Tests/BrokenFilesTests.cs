@@ -2,7 +2,7 @@ using NodaTime;
 
 namespace SolarEconomics.Files.Tests;
 
-/// <summary>Broken workbooks and Parquet files end in a result or a clear error, quickly and in little memory.</summary>
+/// <summary>Broken workbooks and Parquet files end in a result or a clear error, in little memory.</summary>
 /// <remarks>Variants by seed, so that a failure can be repeated. How many: <c>READINGS_VARIANTS</c> per format (default 500).</remarks>
 public sealed class BrokenFilesTests : IDisposable
 {
@@ -22,10 +22,8 @@ public sealed class BrokenFilesTests : IDisposable
         if (form == "xlsx") readings.WriteXlsx(path);
         else readings.WriteParquet(path);
         var whole = File.ReadAllBytes(path);
-        var slowest = TimeSpan.Zero;
         for (var seed = 0; seed < Variants; seed++)
         {
-            var watch = System.Diagnostics.Stopwatch.StartNew();
             InspectedFile file;
             try
             {
@@ -35,12 +33,9 @@ public sealed class BrokenFilesTests : IDisposable
             {
                 throw new InvalidOperationException($"Variant {seed} threw.", e);
             }
-            if (watch.Elapsed > slowest) slowest = watch.Elapsed;
             if (file.ExitCode == 2) Assert.True(file.Problems is [{ Found.Length: > 0 }, ..], $"Variant {seed} was refused without a reason.");
             foreach (var channel in file.Channels) Assert.True(channel.TotalKwh is null || double.IsFinite(channel.TotalKwh.Value), $"Variant {seed}: {channel.TotalKwh} kWh.");
         }
-        // Not a measure of speed but a guard against a hang: a variant takes milliseconds.
-        Assert.InRange(slowest.TotalSeconds, 0, 60);
         Assert.InRange(GC.GetGCMemoryInfo().HeapSizeBytes, 0, 1L << 30);
     }
 

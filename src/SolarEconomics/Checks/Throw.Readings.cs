@@ -65,6 +65,12 @@ internal static partial class Throw
     internal static InvalidOperationException NothingInCommon(string first, string second) =>
         new($"Found no time at which both \"{first}\" and \"{second}\" were read, expected intervals with the same starts in both. Bring them to one length by InStepsOf, and check their zones.");
 
+    internal static InvalidOperationException NothingToRealign(string channel, Instant before) =>
+        new($"Found no energy of \"{channel}\" before {before}, expected the stretch of a device without its clock. Name a time after its last interval.");
+
+    internal static InvalidOperationException RealignedOverOthers(string channel, Instant at) =>
+        new($"Found other readings of \"{channel}\" at {at}, where the realigned stretch would lie, expected a gap. Name another first day.");
+
     internal static InvalidOperationException TooManyGaps(string channel, int most) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found gaps in \"{channel}\" of more than {most} intervals, expected a record of one stretch of time. A device that lost its clock writes 1970 or 2000: leave those rows out."));

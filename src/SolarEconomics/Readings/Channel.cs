@@ -110,7 +110,7 @@ public sealed partial class Channel
             if (!Quality.ContainsAnyExcept(SolarEconomics.Quality.Good)) return new Energy(CompensatedSum.Of(Kwh));
             var sum = default(CompensatedSum);
             for (var i = 0; i < Count; i++)
-                if ((_quality[i] & SolarEconomics.Quality.Missing) == 0) sum.Add(_kwh[i]);
+                if (!_quality[i].HasFlag(SolarEconomics.Quality.Missing)) sum.Add(_kwh[i]);
             return new Energy(sum.Total);
         }
     }

@@ -36,6 +36,13 @@ public sealed record ChannelQuality(Channel Channel)
     /// <summary>Where values are missing, in order of time.</summary>
     public IReadOnlyList<Gap> Gaps { get; private init; } = [];
 
+    /// <summary>Every stretch with something to say of it: where, how long, how many kWh, and what was done. Worked out when asked for.</summary>
+    public IReadOnlyList<QualityEvent> Events => QualityEvent.Of(this);
+
+    /// <summary>How whole each local day is.</summary>
+    /// <param name="zone">Clock of the days.</param>
+    public CompletenessCalendar Calendar(DateTimeZone zone) => CompletenessCalendar.Of(Channel, zone);
+
     /// <summary>Looks through a channel.</summary>
     /// <param name="channel">The channel.</param>
     public static ChannelQuality Of(Channel channel)

@@ -15,7 +15,7 @@ public sealed record Counter(string Device, MeasurementPoint Point, IReadOnlyLis
 
     /// <summary>Energy counted here: last reading less opening value, resets and overruns of the register added back. Unit: kWh.</summary>
     /// <remarks>Equation: Σ of the steps from the opening value on. A reading below its predecessor is a reset to 0, or, from the last
-    /// fiftieth of a register of whole decades to its first, an overrun.</remarks>
+    /// fiftieth of a register (of whole decades, or of 16 or 32 bits) to its first, an overrun.</remarks>
     public double CountedKwh
     {
         get

@@ -63,6 +63,12 @@ public sealed class ReadingsQuality : IFinding
             yield return new FindingTable("Counters", ["device", "first reading", "last reading", "shows (kWh)", "counted here (kWh)", "resets"],
                 [.. Counters.Select(c => (IReadOnlyList<string>)[c.Device, Date(c.Readings[0].Date), Date(c.Readings[^1].Date),
                     c.LastKwh.ToString("#,0.0", culture), c.CountedKwh.ToString("#,0.0", culture), c.Resets.ToString(culture)])]);
+        var events = Channels.SelectMany(c => c.Events.Where(e => e.What != Quality.Missing).Select(e => (c.Channel.Name, Event: e))).ToList();
+        if (events.Count > 0)
+            yield return new FindingTable(events.Count > RowsShown ? $"The {RowsShown.ToString(culture)} largest of {events.Count.ToString("#,0", culture)} stretches with a mark" : "Stretches with a mark, the largest first",
+                ["channel", "what", "from", "until", "intervals", "kWh", "done"],
+                [.. events.OrderByDescending(e => Math.Abs(e.Event.Kwh)).Take(RowsShown).Select(e => (IReadOnlyList<string>)[e.Name, e.Event.What.ToString().ToLowerInvariant(), Time(e.Event.Start), Time(e.Event.End),
+                    e.Event.Intervals.ToString("#,0", culture), e.Event.Kwh.ToString("#,0.0", culture), e.Event.Done])]);
         var gaps = Channels.SelectMany(c => c.Gaps.Select(g => (c.Channel.Name, Gap: g))).OrderByDescending(g => g.Gap.Length).ToList();
         if (gaps.Count > 0)
             yield return new FindingTable(gaps.Count > RowsShown ? $"The {RowsShown.ToString(culture)} longest gaps of {gaps.Count.ToString("#,0", culture)}" : "Gaps, the longest first",

@@ -92,6 +92,20 @@ public sealed class CounterShapeTests : IDisposable
     public void Numbers_that_all_rise_by_one_step_tell_nothing_and_stay_energy() =>
         Assert.Null(Read("PV (kWh)", Enumerable.Range(0, 144).Select(i => i * 0.01), 30).CounterStates);
 
+    [Theory]
+    [InlineData("Meter reading (kWh)", 1, 1000)]
+    [InlineData("Meter reading (kWh)", 1000, 1)]
+    [InlineData("Meter reading (Wh)", 1000, 1)]
+    [InlineData("Meter reading (Wh)", 1, 1000)]
+    public void A_counter_that_goes_on_in_another_unit_is_brought_to_the_one_its_header_names(string header, double before, double after)
+    {
+        // 4000 kWh at first and 12 more a day, written in kWh (times 1) or in Wh (times 1000); the third day in the other unit.
+        var states = Running([.. Day(), .. Day(), .. Day()], 4000);
+        var channel = Read(header, states.Select((s, i) => Math.Round(s * (i < 96 ? before : after), 6)), 30);
+        Assert.Equal(36, channel.Total.Kwh, 6);
+        Assert.Equal(0, channel.Resets);
+    }
+
     [Fact]
     public void The_user_has_the_last_word()
     {

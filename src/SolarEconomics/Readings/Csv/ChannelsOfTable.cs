@@ -11,6 +11,7 @@ internal static class ChannelsOfTable
         var table = rows.Table;
         ReportRepeatedHours(rows, problems, options);
         var extra = table.PutInOrder(rows.EndColumn >= 0 ? [.. rows.Values.Select(v => v.Name), null] : [.. rows.Values.Select(v => v.Name)], problems);
+        LostClock.Report(rows, problems);
         rows.RecogniseCounters(options);
         var times = Times(rows, layout, problems);
         var channels = new List<Channel>();

@@ -6,7 +6,7 @@ namespace SolarEconomics;
 internal static class CounterColumn
 {
     internal static ColumnEnergy ToEnergy(IntervalTable table, int column, ValueColumn meaning, ProblemList problems) =>
-        Read(table, column, (row, from, to) =>
+        Read(table, column, UnitChange.Mended(table, column, meaning, problems), (row, from, to) =>
         {
             var step = CounterStep.Between(from, to);
             if (step.WentBack)
@@ -19,7 +19,7 @@ internal static class CounterColumn
     internal static ColumnEnergy OfDaily(IntervalTable table, int column, ValueColumn meaning, ProblemList problems)
     {
         var starts = 0;
-        var energy = Read(table, column, (_, from, to) =>
+        var energy = Read(table, column, table.Values(column), (_, from, to) =>
         {
             if (to >= from) return new CounterStep(to - from, false, "");
             starts++;
@@ -40,9 +40,8 @@ internal static class CounterColumn
         return energy;
     }
 
-    private static ColumnEnergy Read(IntervalTable table, int column, Func<int, double, double, CounterStep> stepOf)
+    private static ColumnEnergy Read(IntervalTable table, int column, ReadOnlySpan<double> state, Func<int, double, double, CounterStep> stepOf)
     {
-        var state = table.Values(column);
         var quality = table.Quality(column);
         var at = table.StartMs;
         var (starts, ends, kwh, known) = (new List<long>(), new List<long>(), new List<double>(), new List<Quality>());

@@ -14,4 +14,10 @@ public enum DisagreementKind
 
     /// <summary>One counts what the other counts with the opposite sign.</summary>
     Sign,
+
+    /// <summary>A typed reading of a counter has two digits swapped.</summary>
+    SwappedDigits,
+
+    /// <summary>A counter was reset, and what it counted before is not known.</summary>
+    Reset,
 }

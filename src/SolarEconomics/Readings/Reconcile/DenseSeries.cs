@@ -1,0 +1,90 @@
+namespace SolarEconomics;
+
+/// <summary>A channel laid on a grid of its own step, without holes in the array: what a search over many shifts needs.</summary>
+internal sealed class DenseSeries
+{
+    /// <summary>A record of more steps than this has a time that is wrong by decades.</summary>
+    private const long MostSteps = 20_000_000;
+
+    private readonly long _first;
+    private readonly double[] _kwh;
+    private readonly bool[] _known;
+
+    private DenseSeries(long first, long step, int count) => (_first, Step, _kwh, _known) = (first, step, new double[count], new bool[count]);
+
+    /// <summary>Length of a step. Unit: ticks.</summary>
+    internal long Step { get; }
+
+    internal int Known { get; private set; }
+
+    /// <summary>Lays out the intervals of a channel that have its usual length.</summary>
+    internal static DenseSeries Of(Channel channel)
+    {
+        var times = channel.Times;
+        var step = channel.UsualStep.BclCompatibleTicks;
+        if (channel.Count == 0 || step <= 0) return new DenseSeries(0, Math.Max(1, step), 0);
+        var first = times.StartTicks(0);
+        var count = ((times.StartTicks(channel.Count - 1) - first) / step) + 1;
+        if (count > MostSteps) throw Throw.TooManyGaps(channel.Name, (int)MostSteps);
+        var series = new DenseSeries(first, step, (int)count);
+        for (var i = 0; i < channel.Count; i++)
+        {
+            var since = times.StartTicks(i) - first;
+            if (since % step != 0 || times.EndTicks(i) - times.StartTicks(i) != step || channel.Quality[i].HasFlag(Quality.Missing)) continue;
+            series._kwh[since / step] = channel.Kwh[i];
+            series._known[since / step] = true;
+            series.Known++;
+        }
+        return series;
+    }
+
+    /// <summary>Lays out what a finer channel counted in each interval of a coarser one; known only where it covers it whole.</summary>
+    internal static DenseSeries Of(Channel fine, DenseSeries coarse)
+    {
+        var series = new DenseSeries(coarse._first, coarse.Step, coarse._kwh.Length);
+        var covered = new long[series._kwh.Length];
+        var times = fine.Times;
+        for (var i = 0; i < fine.Count; i++)
+        {
+            var (start, end) = (times.StartTicks(i), times.EndTicks(i));
+            var cell = (start - series._first) / series.Step;
+            if (start < series._first || cell >= covered.Length || end > series._first + ((cell + 1) * series.Step) || fine.Quality[i].HasFlag(Quality.Missing)) continue;
+            covered[cell] += end - start;
+            series._kwh[cell] += fine.Kwh[i];
+        }
+        for (var cell = 0; cell < covered.Length; cell++)
+        {
+            series._known[cell] = covered[cell] == series.Step;
+            if (series._known[cell]) series.Known++;
+            else series._kwh[cell] = 0;
+        }
+        return series;
+    }
+
+    /// <summary>Sums and correlation of two series where both are known, the second moved earlier by so many steps.</summary>
+    internal static Overlap Compare(DenseSeries a, DenseSeries b, long lag)
+    {
+        var offset = ((a._first - b._first) / a.Step) + lag;
+        // Series whose grids do not meet have nothing in common at any shift by whole steps.
+        if ((a._first - b._first) % a.Step != 0) return default;
+        var (from, to) = (Math.Max(0, -offset), Math.Min(a._kwh.Length, b._kwh.Length - offset));
+        var overlap = default(Overlap);
+        for (var i = from; i < to; i++)
+            if (a._known[i] && b._known[i + offset]) overlap.Add(a._kwh[i], b._kwh[i + offset]);
+        return overlap;
+    }
+
+    /// <summary>One series less another, known where both are.</summary>
+    internal static DenseSeries Difference(DenseSeries a, DenseSeries b)
+    {
+        var series = new DenseSeries(a._first, a.Step, a._kwh.Length);
+        var offset = (a._first - b._first) / a.Step;
+        for (var i = Math.Max(0, -offset); i < Math.Min(a._kwh.Length, b._kwh.Length - offset); i++)
+        {
+            if (!a._known[i] || !b._known[i + offset]) continue;
+            (series._kwh[i], series._known[i]) = (a._kwh[i] - b._kwh[i + offset], true);
+            series.Known++;
+        }
+        return series;
+    }
+}
