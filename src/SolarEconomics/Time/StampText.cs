@@ -2,7 +2,7 @@ namespace SolarEconomics;
 
 /// <summary>Reads times from text: dates in three orders, with month names, compact, with seconds, fractions, am and pm, offsets.</summary>
 /// <remarks>Strict: anything left over makes it no time. Years 1900 to 2199, so that every stamp is an instant in every zone.</remarks>
-internal static class StampText
+internal static partial class StampText
 {
     private const long MsPerMinute = 60_000;
     private const long MsPerDay = 86_400_000;
@@ -14,7 +14,7 @@ internal static class StampText
 
     internal static bool TryRead(ReadOnlySpan<char> text, DateOrder order, out Stamp stamp)
     {
-        stamp = default;
+        if (TryPlain(text, out stamp)) return true;
         var scan = new Scan(text.Trim());
         if (!TryDate(ref scan, order, out var days, out var fineness)) return false;
         if (scan.AtEnd)

@@ -56,4 +56,27 @@ public sealed class StampTextTests
             Assert.Equal(Period.DaysBetween(new LocalDate(1970, 1, 1), day), stamp.LocalMs / 86_400_000);
         }
     }
+
+    [Fact]
+    public void Every_day_of_three_centuries_is_the_runtimes_day()
+    {
+        for (var day = new DateTime(1900, 1, 1, 0, 0, 0, DateTimeKind.Utc); day.Year < 2200; day = day.AddDays(1))
+        {
+            Assert.True(StampText.TryRead(day.ToString("yyyy-MM-dd HH:mm", System.Globalization.CultureInfo.InvariantCulture), DateOrder.YearMonthDay, out var stamp));
+            Assert.Equal((day - DateTime.UnixEpoch).TotalMilliseconds, stamp.LocalMs);
+        }
+    }
+
+    [Theory]
+    [InlineData("2023-02-29 00:00")]
+    [InlineData("2024-04-31 00:00")]
+    [InlineData("2024-00-10 00:00")]
+    [InlineData("2024-13-10 00:00")]
+    [InlineData("2024-01-00 00:00")]
+    [InlineData("2024-01-01 24:01")]
+    [InlineData("2024-01-01 00:60")]
+    [InlineData("2024-01-01 00:00:60")]
+    [InlineData("2024-01-0x 00:00")]
+    [InlineData("2024-01-01 0\u0664:00")]
+    public void What_no_clock_shows_is_no_time(string text) => Assert.False(StampText.TryRead(text, DateOrder.YearMonthDay, out _));
 }

@@ -93,8 +93,9 @@ internal sealed class Nem12Records(ProblemList problems)
             return;
         }
         var valuesAt = at;
-        var (kwh, quality, place) = stream.Room();
-        for (var i = 0; i < stream.PerDay; i++)
+        stream.Room(out var kwh, out var quality);
+        var scaled = stream.Unit is { ToKilo: not 1, IsActiveEnergy: true } unit ? unit : null;
+        for (var i = 0; i < kwh.Length; i++)
         {
             if (at > line.Length)
             {
@@ -105,14 +106,14 @@ internal sealed class Nem12Records(ProblemList problems)
             if (Utf8Number.TryRead(line, ref at, Comma, out var value) && Math.Abs(value) <= CsvRows.TooLargeKwh)
             {
                 at++;
-                if (stream.Unit is { ToKilo: not 1, IsActiveEnergy: true } unit) value = unit.Scale(value);
-                (kwh[place + i], quality[place + i]) = (value, value < 0 ? Quality.Negative : Quality.Good);
+                if (scaled is not null) value = scaled.Scale(value);
+                (kwh[i], quality[i]) = (value, value < 0 ? Quality.Negative : Quality.Good);
                 continue;
             }
             at = fieldAt;
             var field = NextField(line, ref at);
-            quality[place + i] = TakeOddValue(field, stream, out kwh[place + i]);
-            if (quality[place + i] != Quality.Missing || field.IsEmpty) continue;
+            quality[i] = TakeOddValue(field, stream, out kwh[i]);
+            if (quality[i] != Quality.Missing || field.IsEmpty) continue;
             if (IsQuality(field))
             {
                 problems.Lost(number, i + 3, Text(line), string.Create(CultureInfo.InvariantCulture, $"{i} values before the quality \"{Text(field)}\""), string.Create(CultureInfo.InvariantCulture, $"{stream.PerDay} of {stream.Minutes} minutes; the day was not counted"), SumOf(line, valuesAt, stream));
@@ -146,7 +147,7 @@ internal sealed class Nem12Records(ProblemList problems)
 
     private void ReportHoles(Nem12Stream stream, char letter, int number)
     {
-        if (letter == 'N') return;
+        if (letter == 'N' || !stream.QualityOfLastDay.ContainsAnyExcept(Quality.Good)) return;
         var missing = 0;
         foreach (var quality in stream.QualityOfLastDay)
             if (quality.HasFlag(Quality.Missing)) missing++;
@@ -177,37 +178,40 @@ internal sealed class Nem12Records(ProblemList problems)
     /// <summary>Marks intervals of the day last read. Flags of the day as a whole give way to those of its parts.</summary>
     private void Mark(char letter, int from, int to, int number)
     {
+        if (letter == 'A' && !_dayVaries) return;
         var stream = _stream!;
+        var seen = _dayVaries ? Seen : Quality.Good;
         var quality = stream.QualityOfLastDay[from..to];
         var kwh = stream.KwhOfLastDay[from..to];
         var dropped = default(CompensatedSum);
         for (var i = 0; i < quality.Length; i++)
         {
-            quality[i] |= Seen;
+            quality[i] |= seen;
             if (letter is 'E' or 'F' or 'S') quality[i] |= Quality.Estimated;
             if (letter != 'N') continue;
             dropped.Add(kwh[i]);
             kwh[i] = 0;
-            quality[i] = Quality.Missing | Seen;
+            quality[i] = Quality.Missing | seen;
         }
         if (dropped.Total != 0)
             problems.Note(number, 0, "", string.Create(CultureInfo.InvariantCulture, $"values of {dropped.Total:0.######} under the quality N ({Nem12Codes.QualityWord(letter)})"), "none; they count as missing", stream.Unit is { IsActiveEnergy: true } ? dropped.Total : 0);
     }
 
-    /// <summary>Marks an interval as covered by a quality, while its day is open; taken off when the day closes.</summary>
+    /// <summary>Marks an interval of a day of quality V as covered by one of its own, while the day is open; taken off when the day closes.</summary>
     private const Quality Seen = (Quality)128;
 
     private void CloseDay()
     {
         if (!_dayOpen) return;
         _dayOpen = false;
+        if (!_dayVaries) return;
         var uncovered = 0;
         foreach (ref var quality in _stream!.QualityOfLastDay)
         {
             if (!quality.HasFlag(Seen)) uncovered++;
             quality &= ~Seen;
         }
-        if (_dayVaries && uncovered > 0)
+        if (uncovered > 0)
             problems.Doubtful(_dayLine, 0, "", string.Create(CultureInfo.InvariantCulture, $"a day of quality V with {uncovered} intervals in no 400 record"), "400 records over the whole day; those values are counted as they stand");
     }
 

@@ -24,8 +24,8 @@ internal sealed class Nem12Stream(string nmi, string suffix, string unit, int mi
 
     internal bool HasDays => _days.Count > 0;
 
-    /// <summary>Makes room for one more day and gives its place; its values are set by the caller.</summary>
-    internal (double[] Kwh, Quality[] Quality, int At) Room()
+    /// <summary>Makes room for one more day; its values are set by the caller.</summary>
+    internal void Room(out Span<double> kwhOfDay, out Span<Quality> qualityOfDay)
     {
         var at = _days.Count * PerDay;
         if (at + PerDay > _kwh.Length)
@@ -34,7 +34,8 @@ internal sealed class Nem12Stream(string nmi, string suffix, string unit, int mi
             Array.Resize(ref _kwh, length);
             Array.Resize(ref _quality, length);
         }
-        return (_kwh, _quality, at);
+        kwhOfDay = _kwh.AsSpan(at, PerDay);
+        qualityOfDay = _quality.AsSpan(at, PerDay);
     }
 
     /// <summary>Keeps the day for which <see cref="Room"/> was filled.</summary>
