@@ -16,16 +16,30 @@ public sealed partial class Channel
         ArgumentNullException.ThrowIfNull(site);
         var count = 0;
         while (count < Count && _times.Start(count) < before) count++;
-        var day = Duration.FromDays(1);
-        var origin = count == 0 ? before : _times.Start(0);
-        // Device days: 24 hours from the first interval on; the sun's day needs no zone.
-        var shifts = Enumerable.Range(0, count).Where(i => !_quality[i].HasFlag(SolarEconomics.Quality.Missing) && _kwh[i] > 0)
-            .GroupBy(i => (int)((_times.Start(i) - origin) / day))
+        var shining = Enumerable.Range(0, count).Where(i => !_quality[i].HasFlag(SolarEconomics.Quality.Missing) && _kwh[i] > 0).ToList();
+        // The stretch is parted into days at the device's midnight, half a day from where its energy lies: the first is the day on which it began.
+        var midnight = MidnightOf(shining);
+        var shifts = shining.GroupBy(i => (int)Math.Floor((_times.StartTicks(i) - midnight) / (double)NodaConstants.TicksPerDay))
             .Select(g => ShiftOf(g, firstDay.PlusDays(g.Key), site)).Order().ToArray();
         if (shifts.Length == 0) throw Throw.NothingToRealign(Name, before);
         var shift = Duration.FromMinutes(Math.Round(shifts[shifts.Length / 2].TotalMinutes));
         var spread = (shifts[Math.Min(shifts.Length - 1, shifts.Length * 5 / 6)] - shifts[shifts.Length / 6]).TotalMinutes / 2;
         return new ClockRealignment(Moved(count, shift), shift, count, CompensatedSum.Of(Kwh[..count]), spread);
+    }
+
+    /// <summary>The middle of the night before the first interval, or at it, by the device's own clock: opposite to the mean time of day of the energy. Unit: ticks.</summary>
+    private double MidnightOf(List<int> shining)
+    {
+        if (shining.Count == 0) return 0;
+        var origin = _times.StartTicks(0);
+        var (east, north) = (0.0, 0.0);
+        foreach (var i in shining)
+        {
+            var angle = (((_times.StartTicks(i) + _times.EndTicks(i)) / 2.0) - origin) / NodaConstants.TicksPerDay * 2 * Math.PI;
+            east += _kwh[i] * Math.Sin(angle);
+            north += _kwh[i] * Math.Cos(angle);
+        }
+        return origin + ((Math.Atan2(east, north) / (2 * Math.PI)) - 0.5) * NodaConstants.TicksPerDay;
     }
 
     /// <summary>From the middle of a day's energy to solar noon of the day that it really was.</summary>

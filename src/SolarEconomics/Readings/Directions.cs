@@ -44,9 +44,10 @@ internal static class Directions
     private static void FlagNegative(ColumnEnergy energy, ValueColumn column, ProblemList problems)
     {
         var negative = 0;
-        for (var i = 0; i < energy.Count; i++)
+        var kwh = energy.Values;
+        for (var i = 0; i < kwh.Length; i++)
         {
-            if (energy.Kwh[i] >= 0) continue;
+            if (kwh[i] >= 0) continue;
             energy.Quality[i] |= Quality.Negative;
             negative++;
         }

@@ -17,13 +17,14 @@ internal sealed partial class IntervalTable
     internal IntervalTable(int columns, int expectedRows)
     {
         var capacity = Math.Max(Few, expectedRows);
-        _startMs = new long[capacity];
+        // Not set to zero first: every row sets its cells, missing ones too.
+        _startMs = GC.AllocateUninitializedArray<long>(capacity);
         _values = new double[columns][];
         _quality = new Quality[columns][];
         for (var c = 0; c < columns; c++)
         {
-            _values[c] = new double[capacity];
-            _quality[c] = new Quality[capacity];
+            _values[c] = GC.AllocateUninitializedArray<double>(capacity);
+            _quality[c] = GC.AllocateUninitializedArray<Quality>(capacity);
         }
     }
 
@@ -50,7 +51,7 @@ internal sealed partial class IntervalTable
         _nextLine = line + 1;
         if (startMs <= _latestMs) InOrder = false;
         else _latestMs = startMs;
-        for (var c = 0; c < _quality.Length; c++) _quality[c][row] = SolarEconomics.Quality.Missing;
+        for (var c = 0; c < _quality.Length; c++) (_values[c][row], _quality[c][row]) = (0, SolarEconomics.Quality.Missing);
         Rows = row + 1;
         return row;
     }
@@ -66,10 +67,7 @@ internal sealed partial class IntervalTable
         if (startMs <= _latestMs) InOrder = false;
         else _latestMs = startMs;
         for (var c = 0; c < kwh.Length; c++)
-        {
-            if (present[c]) _values[c][row] = kwh[c];
-            else _quality[c][row] = SolarEconomics.Quality.Missing;
-        }
+            (_values[c][row], _quality[c][row]) = present[c] ? (kwh[c], SolarEconomics.Quality.Good) : (0, SolarEconomics.Quality.Missing);
         Rows = row + 1;
         return row;
     }

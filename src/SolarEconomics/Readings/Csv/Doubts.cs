@@ -37,9 +37,10 @@ internal static class Doubts
     private static void FlagStuck(ColumnEnergy energy, string name, int column, ProblemList problems)
     {
         var from = 0;
-        for (var i = 1; i <= energy.Count; i++)
+        var kwh = energy.Values;
+        for (var i = 1; i <= kwh.Length; i++)
         {
-            if (i < energy.Count && energy.Kwh[i] == energy.Kwh[from] && !energy.Quality[i].HasFlag(Quality.Missing)) continue;
+            if (i < kwh.Length && kwh[i] == kwh[from] && !energy.Quality[i].HasFlag(Quality.Missing)) continue;
             // Round numbers repeat by themselves; a value of three decimals and more does not, many times in a row.
             if (i - from >= 8 && energy.Kwh[from] != 0 && energy.Times.Hours(from, i - 1) is var hours and >= StuckHours && !energy.Quality[from].HasFlag(Quality.Missing) && HasThreeDecimals(energy.Kwh[from]))
             {

@@ -99,9 +99,9 @@ internal sealed class PlainRows
         if (!TryStamp(line, out var localMs, out var at)) return false;
         var censored = false;
         var delimiter = _delimiter;
-        var numbers = _numbers;
-        var present = _present;
-        foreach (var target in _targets)
+        var numbers = _numbers.AsSpan();
+        var present = _present.AsSpan();
+        foreach (var target in _targets.AsSpan())
         {
             if (at >= line.Length || line[at] != delimiter) return false;
             at++;

@@ -6,6 +6,8 @@ namespace SolarEconomics;
 /// <summary>Takes the elements of an ESPI feed in document order and puts them together by their links at the end, as types may stand after the readings.</summary>
 internal sealed class EspiFeed(ProblemList problems)
 {
+    private const long LargestExact = 1L << 53;
+
     private readonly List<EspiEntry> _meterReadings = [];
     private readonly List<EspiEntry> _usagePoints = [];
     private readonly List<EspiEntry> _types = [];
@@ -46,10 +48,10 @@ internal sealed class EspiFeed(ProblemList problems)
         {
             switch (_leaf)
             {
-                case "start": reading.Start = Whole(text, line); break;
-                case "duration": reading.Duration = Whole(text, line); break;
-                case "value": (reading.Value, reading.RawValue) = (Whole(text, line), text); break;
-                case "cost": reading.Cost = Whole(text, line); break;
+                case "start": reading.Start = Whole(text, reading); break;
+                case "duration": reading.Duration = Whole(text, reading); break;
+                case "value": (reading.Value, reading.RawValue) = (Number(text, reading), text); break;
+                case "cost": reading.Cost = Cost(text, line); break;
                 case "quality" when _inQuality: reading.AddQuality(text); break;
             }
             return;
@@ -110,10 +112,25 @@ internal sealed class EspiFeed(ProblemList problems)
         string.Equals(a, b, StringComparison.Ordinal)
         || a.EndsWith("/" + b.TrimStart('/'), StringComparison.Ordinal) || b.EndsWith("/" + a.TrimStart('/'), StringComparison.Ordinal);
 
-    private long? Whole(string text, int line)
+    private long? Whole(string text, EspiReading reading)
     {
-        if (long.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) < 1L << 53) return number;
-        problems.Lost(line, 0, text, $"\"{ProblemList.Shorten(text)}\" as {_leaf} of a reading", "a whole number; the reading counts as missing");
+        if (long.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) < LargestExact) return number;
+        reading.Fault ??= $"\"{ProblemList.Shorten(text)}\" as {_leaf} of a reading";
+        return null;
+    }
+
+    /// <summary>A value: whole by the schema, but some feeds write decimals.</summary>
+    private double? Number(string text, EspiReading reading)
+    {
+        if (NumberText.Plain.TryRead(text, out var number) && Math.Abs(number) < LargestExact) return number;
+        reading.Fault ??= $"\"{ProblemList.Shorten(text)}\" as {_leaf} of a reading";
+        return null;
+    }
+
+    private long? Cost(string text, int line)
+    {
+        if (long.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) < LargestExact) return number;
+        problems.Doubtful(line, 0, text, $"\"{ProblemList.Shorten(text)}\" as cost of a reading", "a whole number; the reading is counted, its cost is not");
         return null;
     }
 }

@@ -11,7 +11,10 @@ internal sealed class EspiReading
 
     internal long? Duration { get; set; }
 
-    internal long? Value { get; set; }
+    internal double? Value { get; set; }
+
+    /// <summary>What about it cannot be read; <see langword="null"/> where nothing is.</summary>
+    internal string? Fault { get; set; }
 
     internal string RawValue { get; set; } = "";
 

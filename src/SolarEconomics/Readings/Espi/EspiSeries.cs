@@ -17,7 +17,7 @@ internal sealed class EspiSeries(EspiEntry entry)
     {
         if (reading.Start is not { } start || start is < 0 or >= LastSecond || reading.Duration is not (>= 0 and <= 400 * 86_400L) || reading.Value is not { } value)
         {
-            problems.Lost(reading.Line, 0, reading.RawValue, "an interval reading without a usable start, duration and value", "start in seconds since 1970, duration in seconds, value as a whole number; it was not counted");
+            problems.Lost(reading.Line, 0, reading.RawValue, reading.Fault ?? "an interval reading without a usable start, duration and value", "start in seconds since 1970, duration in seconds, and a value as a number; it was not counted");
             return;
         }
         var row = _table.Add(start * 1000, reading.Line);
