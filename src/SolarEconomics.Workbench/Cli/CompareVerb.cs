@@ -9,6 +9,7 @@ internal static class CompareVerb
     public static Command Make(Io io)
     {
         var tariffs = new Option<string>("--tariffs") { Description = "A folder of tariff files and energy plans (*.json).", HelpName = "DIR", Required = true };
+        var today = new Option<string?>("--today") { Description = "The name of the tariff that you have, to hear what a change saves and where it comes from.", HelpName = "NAME" };
         var json = new Option<bool>("--json") { Description = "Print one JSON list for another program instead of text." };
         var verb = new Command("compare", """
             Rank tariffs by what each would have billed for your own readings.
@@ -21,8 +22,9 @@ internal static class CompareVerb
             """);
         verb.Options.Add(tariffs);
         BillSpanOptions.AddTo(verb);
+        verb.Options.Add(today);
         verb.Options.Add(json);
-        verb.SetAction((parsed, stop) => Do(new CompareOptions(parsed.GetValue(tariffs)!, BillSpanOptions.Of(parsed), parsed.GetValue(json)), io, stop));
+        verb.SetAction((parsed, stop) => Do(new CompareOptions(parsed.GetValue(tariffs)!, BillSpanOptions.Of(parsed), parsed.GetValue(today), parsed.GetValue(json)), io, stop));
         return verb;
     }
 
@@ -32,7 +34,7 @@ internal static class CompareVerb
         var (from, to, zone) = (span.FirstDay, span.EndDay, span.Clock);
         var answer = await Task.Run(() => (CompareRequest.Load(Path.GetFullPath(options.Tariffs, io.Folder), Path.GetFullPath(span.Readings, io.Folder), zone, new ReadOptions { Cancel = stop }) with
         {
-            From = from, To = to, Meter = span.Meter, ControlledLoadChannel = span.ControlledLoad, EstimateWhereMissing = span.Estimate,
+            From = from, To = to, Meter = span.Meter, ControlledLoadChannel = span.ControlledLoad, EstimateWhereMissing = span.Estimate, Today = options.Today,
         }).Answer(stop), stop);
         await io.Out.WriteLineAsync(options.Json ? answer.ToJson() : FindingText.Write(answer.Say(CultureInfo.CurrentCulture)));
         return answer.HasTotals ? Exit.Fine : Exit.Failed;

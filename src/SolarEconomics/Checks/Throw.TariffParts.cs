@@ -27,6 +27,9 @@ internal static partial class Throw
     internal static RecordException FewPriceLines(string path, int count) =>
         new(FormattableString.Invariant($"{path}: found {count} prices, expected at least two lines of start and price such as 2024-03-01 17:00,0.2134."));
 
+    internal static TariffMistake BlocksCannotRunOn(Tariff tariff, EnergyPart part, EnergyRate rate) =>
+        new(tariff, part.Name, $"blocks of \"{rate.Name}\" that run on from bill to bill", "them to be stated for a month, a quarter or a year");
+
     internal static TariffMistake CapBelowFloor(Tariff tariff, SeriesPrice part) =>
         new(tariff, part.Name, FormattableString.Invariant($"a cap of {part.CapPerKwh} below the floor of {part.FloorPerKwh}"), "the cap at or above the floor");
 

@@ -7,6 +7,7 @@ internal sealed class BillCarry
 {
     private readonly Dictionary<string, List<decimal>> _demandKw = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Queue<BankedLot>> _lots = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (DateSpan Turn, decimal Kwh)> _counted = new(StringComparer.Ordinal);
     private readonly Dictionary<string, decimal> _credit = new(StringComparer.Ordinal);
 
     /// <summary>Demands of the earlier periods, earliest first.</summary>
@@ -25,4 +26,7 @@ internal sealed class BillCarry
 
     /// <summary>Money carried so far, in the bill's currency.</summary>
     internal ref decimal Credit(string part) => ref CollectionsMarshal.GetValueRefOrAddDefault(_credit, part, out _);
+
+    /// <summary>Energy that blocks which run on have counted in the month, quarter or year that is running.</summary>
+    internal ref (DateSpan Turn, decimal Kwh) Counted(string rate) => ref CollectionsMarshal.GetValueRefOrAddDefault(_counted, rate, out _);
 }

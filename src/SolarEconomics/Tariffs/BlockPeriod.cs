@@ -23,4 +23,7 @@ public enum BlockPeriod
 
     /// <summary>A year; the bill takes its share by days.</summary>
     Year,
+
+    /// <summary>The season of the tariff in which a day lies; the bill takes its share by days. Days of no season count as of a year.</summary>
+    Season,
 }

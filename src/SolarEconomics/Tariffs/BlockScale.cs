@@ -19,6 +19,11 @@ internal static class BlockScale
         _ => 1m,
     };
 
+    /// <summary>Sizes stated for a season: each day takes its share of the season that it lies in.</summary>
+    internal static decimal Of(RateBlocks blocks, DateSpan days, SegmentContext context) => blocks.Per != BlockPeriod.Season
+        ? Of(blocks.Per, days, context.WholePeriod)
+        : Share(days, day => 1m / (context.Tariff.Seasons.FirstOrDefault(s => s.Contains(day))?.DaysAround(day) ?? CalendarSystem.Iso.GetDaysInYear(day.Year)));
+
     internal static decimal Of(ChargePeriod per, DateSpan days, DateSpan wholePeriod) => per switch
     {
         ChargePeriod.Day => days.Days,
@@ -34,6 +39,17 @@ internal static class BlockScale
         BlockPeriod.Month when wholePeriod.Days > LongestMonth => Cut(days, MonthOf),
         BlockPeriod.Quarter when wholePeriod.Days > LongestQuarter => Cut(days, QuarterOf),
         _ => [days],
+    };
+
+    /// <summary>The calendar's stretches of a bill, whatever its length, for blocks that run on.</summary>
+    internal static IReadOnlyList<DateSpan> Turns(BlockPeriod per, DateSpan days) => Cut(days, day => TurnOf(per, day));
+
+    /// <summary>The month, quarter or year that a day lies in.</summary>
+    internal static DateSpan TurnOf(BlockPeriod per, LocalDate day) => per switch
+    {
+        BlockPeriod.Month => MonthOf(day),
+        BlockPeriod.Quarter => QuarterOf(day),
+        _ => new DateSpan(new LocalDate(day.Year, 1, 1), new LocalDate(day.Year + 1, 1, 1)),
     };
 
     private static DateSpan MonthOf(LocalDate day) => new(new LocalDate(day.Year, day.Month, 1), new LocalDate(day.Year, day.Month, 1).PlusMonths(1));

@@ -22,6 +22,7 @@ public sealed record EnergyPart(string Name, EnergySide Side, IReadOnlyList<Ener
     {
         if (Rates.Count is 0 or > TariffCheck.MostRates) return [Throw.RateCount(tariff, this)];
         var mistakes = Rates.Where(r => r.Blocks is { AreInOrder: false }).Select(r => Throw.BlocksOutOfOrder(tariff, this, r)).ToList();
+        mistakes.AddRange(Rates.Where(r => r.Blocks is { CanRunOn: false }).Select(r => Throw.BlocksCannotRunOn(tariff, this, r)));
         if (Rates.Count(r => r.IsOtherwise) > 1) mistakes.Add(Throw.TwoRests(tariff, this));
         var seasons = tariff.Seasons.Select(s => s.Name).ToList();
         var unknown = Rates.SelectMany(r => r.Windows).Select(w => w.Season).OfType<string>()

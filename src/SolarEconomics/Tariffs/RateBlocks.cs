@@ -5,6 +5,13 @@ namespace SolarEconomics;
 /// <param name="Per">The time for which their sizes are stated.</param>
 public sealed record RateBlocks(IReadOnlyList<RateBlock> Steps, BlockPeriod Per = BlockPeriod.Bill)
 {
+    /// <summary>Whether the blocks run on from bill to bill until the month, quarter or year of <see cref="Per"/> turns, at their full size;
+    /// otherwise each bill takes its share of them. Default: no.</summary>
+    public bool RunsOn { get; init; }
+
+    /// <summary>Whether blocks can run on: only what the calendar turns can.</summary>
+    internal bool CanRunOn => !RunsOn || Per is BlockPeriod.Month or BlockPeriod.Quarter or BlockPeriod.Year;
+
     /// <summary>Whether every kWh falls into exactly one block.</summary>
     internal bool AreInOrder
     {

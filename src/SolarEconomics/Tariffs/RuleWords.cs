@@ -39,6 +39,7 @@ internal static partial class RuleWords
             BlockPeriod.Quarter => " a quarter",
             BlockPeriod.ThirtyDays => " in 30 days",
             BlockPeriod.Year => " a year",
+            BlockPeriod.Season => " a season",
             _ => "",
         };
         if (index == 0) return rate.Name + ", " + (until is null ? "all" : $"first {Kwh(until)}{per}");

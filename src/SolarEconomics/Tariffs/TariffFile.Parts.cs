@@ -107,7 +107,7 @@ internal sealed partial class TariffFile
         if (perKwh is null != inBlocks)
             _problems.Add(_json.At(pointer, perKwh is null ? "neither \"perKwh\" nor \"blocks\"" : "both \"perKwh\" and \"blocks\"", "one of them"));
         RateWindow[] windows = [.. Items(at, pointer, "when").Select(w => Window(w.Item, w.Place))];
-        var blocks = inBlocks ? new RateBlocks(Steps(at), BlocksPer(at, "blocksPer")) : null;
+        var blocks = inBlocks ? new RateBlocks(Steps(at), BlocksPer(at, "blocksPer")) { RunsOn = at.TryGetProperty("blocksRunOn", out var on) && on.GetBoolean() } : null;
         return new EnergyRate(Name(at, "rate"), perKwh ?? blocks?.Steps[0].PerKwh ?? 0, windows) { Blocks = blocks };
     }
 
@@ -122,6 +122,7 @@ internal sealed partial class TariffFile
         "quarter" => BlockPeriod.Quarter,
         "thirty days" => BlockPeriod.ThirtyDays,
         "year" => BlockPeriod.Year,
+        "season" => BlockPeriod.Season,
         _ => BlockPeriod.Bill,
     };
 

@@ -17,4 +17,13 @@ public sealed record TariffSeason(string Name, AnnualDate From, AnnualDate Until
         var until = (Until.Month * 32) + Until.Day;
         return from < until ? at >= from && at < until : at >= from || at < until;
     }
+
+    /// <summary>Days of the season's run in which a day lies.</summary>
+    internal int DaysAround(LocalDate day)
+    {
+        if (From == Until) return CalendarSystem.Iso.GetDaysInYear(day.Year);
+        var start = From.InYear(day.Year) <= day ? From.InYear(day.Year) : From.InYear(day.Year - 1);
+        var end = Until.InYear(start.Year) > start ? Until.InYear(start.Year) : Until.InYear(start.Year + 1);
+        return Period.DaysBetween(start, end);
+    }
 }

@@ -33,6 +33,38 @@ public sealed class LongBillTests
         Assert.Equal([Math.Round(12 * 100m / 744, 2), Math.Round(12 * 300m / 720, 2)], bill.Lines.Where(l => l.Part == "demand").Select(l => l.Amount.Amount));
     }
 
+    [Fact]
+    public void Blocks_that_run_on_begin_where_the_bill_before_left_off()
+    {
+        // A quarter's first 120 kWh cost 0.10: March takes 100 of them; April opens another quarter, of which 120 of 300 kWh.
+        // A year's first 120 run on: 100 in March, 20 in April.
+        decimal[] Of(BlockPeriod per)
+        {
+            var blocks = new RateBlocks([new RateBlock(120, 0.10m), new RateBlock(null, 0.30m)], per) { RunsOn = true };
+            return [.. MonthByMonth(OneBill.Empty().With(new EnergyPart("import", EnergySide.Import, [EnergyRate.InBlocks("energy", blocks)]))).Select(b => b.Total.Amount)];
+        }
+        Assert.Equal([10m, 12m + 54m], Of(BlockPeriod.Quarter));
+        Assert.Equal([10m, 2m + 84m], Of(BlockPeriod.Year));
+        Assert.Contains("to be stated for a month, a quarter or a year", Assert.Throws<TariffException>(() => Of(BlockPeriod.Day)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Blocks_for_a_season_count_by_the_season_s_days()
+    {
+        // Winter from November to April has 152 days in 2023/24: March is 31 of them, and April lies in no season: 30 of 366.
+        var blocks = new RateBlocks([new RateBlock(152, 0.10m), new RateBlock(null, 0.30m)], BlockPeriod.Season);
+        var bills = MonthByMonth(OneBill.Empty().Season("winter", (11, 1), (4, 1)).With(new EnergyPart("import", EnergySide.Import, [EnergyRate.InBlocks("energy", blocks)])));
+        Assert.Equal(31m, Math.Round(bills[0].Lines[0].Quantity, 6));
+        Assert.Equal(Math.Round(152m * 30 / 366, 6), Math.Round(bills[1].Lines[0].Quantity, 6));
+    }
+
+    private static IReadOnlyList<Bill> MonthByMonth(Tariff tariff)
+    {
+        var grid = new IntervalGrid(new LocalDate(2024, 3, 1).AtStartOfDayInZone(DateTimeZone.Utc).ToInstant(), Duration.FromMinutes(30), 61 * 48);
+        var kwh = Enumerable.Range(0, grid.Count).Select(i => i < 31 * 48 ? 100.0 / (31 * 48) : 300.0 / (30 * 48)).ToArray();
+        return TariffHistory.Of(tariff).On(grid, DateTimeZone.Utc).Bills(kwh, new double[grid.Count]);
+    }
+
     private static Bill TwoMonths(Tariff tariff)
     {
         var start = new LocalDate(2024, 3, 1);
