@@ -8,7 +8,8 @@ internal static class OpenVerb
 {
     public static Command Make(Io io)
     {
-        var verb = new Command("open", "Open a notebook in the browser, or choose one by the question it answers.");
+        var verb = new Command("open", "Open a notebook in the browser, or choose one by the question it answers. "
+            + $"Which code you let run, and earlier versions, are kept in {StateFolder.OfThisUser().Path}; deleting that folder forgets both.");
         AlsoWithoutItsName(verb, io);
         return verb;
     }

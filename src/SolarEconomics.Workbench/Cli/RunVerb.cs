@@ -30,6 +30,8 @@ internal static class RunVerb
         var path = Path.GetFullPath(options.Notebook, io.Folder);
         if (await RunInput.Read(path, options, io) is not { } document) return Exit.NotStarted;
         if (options.List) return await AssumptionList.Print(NotebookAssumptions.Of(document), io);
+        // Asked for by name, its code was let run: the page need not ask again.
+        new LetRun(StateFolder.OfThisUser(), TimeProvider.System).Remember(document);
         await using var starter = new SessionStarter(SessionVerb.Program, keepSpare: false);
         await using var session = starter.Open(new SolarEconomics.Notebook.SessionOptions { Folder = Path.GetDirectoryName(path)!, Culture = document.Culture });
         return await RunWork.Do(document, session, options, io, stop);

@@ -62,6 +62,15 @@ public sealed class LetRunTests : IDisposable
     }
 
     [Fact]
+    public async Task What_was_run_by_name_from_the_command_line_was_let_run()
+    {
+        var path = scratch.Notebook("run.ipynb", "# Run", "1 + 1");
+        var (code, said) = await Verb.RunAsync("run", path);
+        Assert.True(code == 0, said);
+        Assert.True(new LetRun(new StateFolder(OwnState.Folder), TimeProvider.System).Knows(NotebookDocument.Load(path)));
+    }
+
+    [Fact]
     public void Every_notebook_that_comes_with_the_program_may_run()
     {
         var letRun = new LetRun(new StateFolder(Path.Combine(scratch.Folder, "none")), TimeProvider.System);

@@ -26,7 +26,7 @@ internal sealed class RunningProgram : IAsyncDisposable
         {
             WorkingDirectory = Path.GetDirectoryName(notebook)!, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false,
         };
-        start.Environment[StateFolder.Variable] = state ?? Path.Combine(Path.GetTempPath(), "workbench-test-state");
+        start.Environment[StateFolder.Variable] = state ?? OwnState.Folder;
         var process = Process.Start(start)!;
         var said = process.StandardError.ReadToEndAsync();
         var address = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(60));
