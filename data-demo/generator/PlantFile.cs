@@ -97,7 +97,7 @@ internal static class PlantFile
             { "name": "two-input controller", "highestInputV": 450, "highestShortCircuitA": 20, "inputs": 2, "efficiency": 0.99 }
           ],
           "faces": [
-            { "name": "south roof", "tiltDeg": 38, "azimuthDeg": 178, "mounting": "onRoof", "horizon": [ { "azimuthDeg": 0, "elevationDeg": 3 } ], "roomM2": 26 },
+            { "name": "south roof", "tiltDeg": 38, "azimuthDeg": 178, "mounting": "onRoof", "horizon": [ { "azimuthDeg": 0, "elevationDeg": 3 } ], "roomM2": 33 },
             { "name": "west roof", "tiltDeg": 38, "azimuthDeg": 252, "mounting": "onRoof", "horizon": [ { "azimuthDeg": 0, "elevationDeg": 5 } ], "roomM2": 32 },
             { "name": "ground frame", "tiltDeg": 30, "azimuthDeg": 170, "horizon": [ { "azimuthDeg": 0, "elevationDeg": 7 } ], "roomM2": 60 }
           ],

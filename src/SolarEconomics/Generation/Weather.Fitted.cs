@@ -42,7 +42,8 @@ public sealed partial class Weather
         var mean = record.Months.Average(m => high[m.Month - 1]);
         for (var m = 0; m < 12; m++)
             if (wanted[m] is null) high[m] = mean;
-        return Scaled(high, months, most, $"{Origin}; light moved month by month to what {record.Origin} says");
+        return Scaled(high, months, most, $"{Origin}; light moved month by month to what {record.Origin} says" +
+            (record.IsLowerBound ? ", a lower bound as sunny days were held back and are left out" : ""));
     }
 
     /// <summary>No step gets more light than stands above the atmosphere, or the sun near the horizon would be split into a beam that no sky has.</summary>

@@ -21,7 +21,7 @@ public sealed record MoveModules(LocalDate On, string Array, string Name, string
     public int Input { get; init; } = 1;
 
     /// <inheritdoc/>
-    public override string Words => (Strings is { } some ? FormattableString.Invariant($"{some} strings of {Array}") : Array) + $" moved to {Face.Name} behind {Device} as {Name}";
+    public override string Words => (Strings is { } some ? FormattableString.Invariant($"{some} {(some == 1 ? "string" : "strings")} of {Array}") : Array) + $" moved to {Face.Name} behind {Device} as {Name}";
 
     internal override Plant Apply(Plant plant, List<PlantMistake> mistakes)
     {
@@ -55,6 +55,6 @@ public sealed record MoveModules(LocalDate On, string Array, string Name, string
         IEnumerable<Placement> rest = staying > 0
             ? [old with { Array = old.Array with { Strings = staying }, From = On, MadeOn = old.MadeOn ?? old.From, TestedOn = moved.TestedOn }]
             : [];
-        return plant.WithPlacements([.. plant.Placements.Select(p => p == old ? p with { Until = On } : p), .. rest, moved]);
+        return plant.WithPlacements([.. Ended(plant, old), .. rest, moved]);
     }
 }

@@ -116,6 +116,22 @@ public sealed class PlantOutputTests
     }
 
     [Fact]
+    public void A_full_battery_holds_nothing_back_while_the_grid_takes_the_rest()
+    {
+        var readings = Readings.Load(Path.Combine(DemoScenario.Folder, "meter.csv"), Demo);
+        var channel = readings.Of(FlowKind.Generation).Single(c => c.Device == "south roof");
+        var every = SpecificYield.From(channel, Demo.Plant.Find("south roof")!, Demo);
+        var limited = SpecificYield.From(channel, Demo.Plant.Find("south roof")!, Demo, readings, exportLimitKw: 5.5);
+        Assert.True(limited.DaysCensored < every.DaysCensored);
+        Assert.True(limited.Months.Count > every.Months.Count);
+        // Hidden truth: what the array made and what was throttled of it, over three years and its 3.78 kWp. What is left is skewed to dull days, but less.
+        var truth = (DemoScenario.Truth.Generation[0].Sum() + DemoScenario.Truth.Curtailed[0].Sum()) / 3 / 3.78;
+        double Year(SpecificYield record) => record.Months.Average(m => m.MeanKwhPerKwp) * 12;
+        Assert.InRange(Year(limited), Year(every), truth);
+        Assert.True(limited.IsLowerBound);
+    }
+
+    [Fact]
     public void The_record_s_months_can_stand_in_for_weather()
     {
         var readings = Readings.Load(Path.Combine(DemoScenario.Folder, "meter.csv"), Demo);

@@ -78,7 +78,7 @@ public sealed class PlantArraysFileTests
     [InlineData("\"vocV\": 38.2,", "\"vocV\": 38.2, \"vmpV\": 45,", "found Vmp 45 V at or above Voc 38.2 V for small, expected vmpV 15 to 25 % below vocV. Are the two swapped?")]
     [InlineData("\"vocV\": 38.2,", "\"vocPerK\": -0.3,", "found -0.3, expected change per °C as a fraction from -0.01 to 0; -0.30 %/°C is -0.0030")]
     [InlineData("\"vocV\": 38.2,", "\"powerPerK\": 0.004,", "power and voltage fall with heat, so the sign is minus.")]
-    [InlineData("\"array\": \"old\", \"name\": \"on", "\"array\": \"olde\", \"name\": \"on", "found \"olde\", which does not stand before 2025-04-01, expected an array that stands on that day, such as old.")]
+    [InlineData("\"array\": \"old\", \"name\": \"on", "\"array\": \"olde\", \"name\": \"on", "found \"olde\", which does not stand on 2025-04-01, expected an array that stands on that day, such as old.")]
     [InlineData("\"newInSeries\": 3", "\"newInSeries\": 5", "found 5 in series: 191 V open at 25 °C for on the shed, expected below the 150 V that destroys shed")]
     [InlineData("\"change\": \"move\", \"array\": \"old\",", "\"change\": \"move\",", "found no field \"array\"")]
     [InlineData("\"atTenth\": 0.92, \"atHalf\": 0.96", "\"atTenth\": 0.97, \"atHalf\": 0.91", "found what cannot be (Found efficiencies 0.97, 0.91 and 0.95")]

@@ -54,6 +54,17 @@ public sealed class PlantChangeTests
     }
 
     [Fact]
+    public void One_day_may_send_an_array_s_strings_to_two_places()
+    {
+        var plant = Before().After(
+            new MoveModules(Day, "old", "first", "shed inverter", Shed) { Strings = 1 },
+            new MoveModules(Day, "old", "second", "shed inverter", Shed) { Input = 2 });
+        Assert.Equal(["first", "second"], plant.StandingOn(Day).Select(p => p.Array.Name));
+        Assert.All(plant.StandingOn(Day), p => Assert.Equal(Start, p.MadeOn));
+        Assert.Equal((3.78, 0), (plant.Find("roof inverter")!.RatedKwpOn(Day.PlusDays(-1)), plant.Find("roof inverter")!.RatedKwpOn(Day)));
+    }
+
+    [Fact]
     public void Modules_that_fill_no_string_are_left_over()
     {
         var plant = Before().After(new MoveModules(Day, "old", "rewired", "shed inverter", Shed) { NewInSeries = 5 });
@@ -74,7 +85,7 @@ public sealed class PlantChangeTests
 
     [Fact]
     public void An_array_that_does_not_stand_there_is_named_with_the_nearest() =>
-        Says(() => Before().After(new RetireModules(Day, "olt")), "/array: found \"olt\", which does not stand before 2025-04-01, expected an array that stands on that day, such as old.");
+        Says(() => Before().After(new RetireModules(Day, "olt")), "/array: found \"olt\", which does not stand on 2025-04-01, expected an array that stands on that day, such as old.");
 
     [Fact]
     public void More_strings_than_there_are_cannot_move() =>

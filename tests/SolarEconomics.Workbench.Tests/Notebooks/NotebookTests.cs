@@ -50,6 +50,20 @@ public class NotebookTests
     }
 
     [Fact]
+    public async Task Which_panels_to_swap_answers_what_the_library_answers()
+    {
+        var run = await HeadlessRun.Of("06-which-panels-to-swap.ipynb");
+        Assert.True(run.ExitCode == 0, run.Said);
+        var site = AlderWeirDemo.Worth.Site;
+        var lost = ExpectedAgainstMeasured.Of(site, Readings.Load(Repository.File("data-demo", "meter.csv"), site), "south roof");
+        Assert.StartsWith(lost.Say(CultureInfo.InvariantCulture).Figure, run.Answer("failed"), StringComparison.Ordinal);
+        // By hand: 3.78 + 3.24 + 4.92 kWp; then 12 × 0.55 on the south roof and two strings of six at 0.27 elsewhere.
+        Assert.Contains("11.94 kWp become 18.00 kWp", run.Answer("swap"), StringComparison.Ordinal);
+        Assert.StartsWith("within the data given", run.Answer("strings"), StringComparison.Ordinal);
+        Assert.Equal(1, run.Charts);
+    }
+
+    [Fact]
     public async Task An_assumption_outside_its_range_does_not_start()
     {
         var run = await HeadlessRun.Of("01-has-it-paid-for-itself.ipynb", "--set", "discountRate=5");
