@@ -1,0 +1,50 @@
+using NodaTime;
+
+namespace SolarEconomics.Tests.Tariffs;
+
+/// <summary>Which channels of a meter a bill counts: several meters, several elements, a controlled load. Invented NEM12 days of 24 kWh an element.</summary>
+public sealed class BilledChannelTests
+{
+    private const string Priced = "[ { \"singleRate\": { \"rates\": [ { \"unitPrice\": \"0.10\" } ] } } ]";
+
+    [Fact]
+    public void A_second_element_that_sends_nothing_is_the_controlled_load_where_the_plan_prices_one()
+    {
+        var answer = Ask(Plan(Priced), Nem12(("M1", "E1"), ("M1", "B1"), ("M1", "E2"))).Answer();
+        Assert.Equal([24m, 24m], answer.Lines.Where(l => l.Unit == "kWh").Select(l => l.Quantity));
+        Assert.Equal(Math.Round(((24 * 0.30m) + (24 * 0.10m)) * 1.1m, 2), answer.Total!.Value.Amount);
+        Assert.StartsWith("\"E2\" is billed as the controlled load", Assert.Single(answer.ReadingNotes), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_second_element_with_export_of_its_own_or_without_a_price_is_import()
+    {
+        Assert.Equal(48m, Ask(Plan(Priced), Nem12(("M1", "E1"), ("M1", "E2"), ("M1", "B2"))).Answer().Lines.First(l => l.Unit == "kWh").Quantity);
+        Assert.Equal(48m, Ask(Plan("[]"), Nem12(("M1", "E1"), ("M1", "E2"))).Answer().Lines.Single(l => l.Unit == "kWh").Quantity);
+    }
+
+    [Fact]
+    public void A_channel_can_be_named_as_the_controlled_load()
+    {
+        var readings = Nem12(("M1", "E1"), ("M1", "E2"), ("M1", "B2"));
+        Assert.Equal([24m, 24m], (Ask(Plan(Priced), readings) with { ControlledLoadChannel = "E2" }).Answer().Lines.Where(l => l is { Unit: "kWh", Rate: > 0 }).Select(l => l.Quantity));
+        Assert.Throws<RecordException>(() => (Ask(Plan(Priced), readings) with { ControlledLoadChannel = "E7" }).Answer());
+    }
+
+    [Fact]
+    public void Two_meters_are_two_bills_until_one_is_chosen()
+    {
+        var request = Ask(Plan("[]"), Nem12(("M1", "E1"), ("M2", "E1")));
+        Assert.Contains("Found readings of 2 meters, \"M1\" and \"M2\"", Assert.Throws<RecordException>(() => request.Answer()).Message, StringComparison.Ordinal);
+        Assert.Equal(24m, (request with { Meter = "M2" }).Answer().Lines.Single(l => l.Unit == "kWh").Quantity);
+    }
+
+    private static BillRequest Ask(string plan, string readings) => BillRequest.Load(plan, readings);
+
+    private static string Plan(string controlledLoad) => TestFiles.Write(
+        "{ \"data\": { \"planId\": \"INVENTED\", \"electricityContract\": { \"tariffPeriod\": [ { \"singleRate\": { \"rates\": [ { \"unitPrice\": \"0.30\" } ] } } ], "
+        + $"\"controlledLoad\": {controlledLoad} }} }} }}");
+
+    private static string Nem12(params (string Meter, string Suffix)[] channels) => TestFiles.Write("100,NEM12,202301010000,A,B\n"
+        + string.Concat(channels.Select(c => $"200,{c.Meter},X,{c.Suffix},{c.Suffix},,S1,kWh,30,\n300,20230601,{string.Join(',', Enumerable.Repeat("0.5", 48))},A,,,20230602000000,\n")) + "900\n");
+}
