@@ -55,6 +55,13 @@ public sealed class CounterShapeTests : IDisposable
     }
 
     [Fact]
+    public void A_daily_counter_of_equal_steps_is_told_by_beginning_again()
+    {
+        var day = Enumerable.Range(0, 48).Select(i => 0.5 * Math.Clamp(i - 14, 0, 22)).ToArray();
+        Assert.Equal(33, Read("Yield (kWh)", [.. day, .. day, .. day], 30).Total.Kwh, 9);
+    }
+
+    [Fact]
     public void What_a_daily_counter_shows_before_the_record_begins_is_listed_and_not_counted()
     {
         var text = new StringBuilder("time,Yield today (kWh)\n");

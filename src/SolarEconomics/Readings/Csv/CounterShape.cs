@@ -59,15 +59,15 @@ internal static class CounterShape
             }
             last = i;
         }
-        if (!hinted && HasOneStep(values, quality)) return ColumnKind.Energy;
         var level = rises == 0 ? 0 : sum / readings / (rise / rises);
         var fewest = hinted ? FewestHintedReadings : FewestHighReadings;
-        if (falls == 0 && readings >= fewest && (hinted || LastsDays(atMs)) && rises >= Math.Min(FewestRises, fewest - 1) && level >= HighLevelInSteps) return ColumnKind.Counter;
+        var varied = hinted || !HasOneStep(values, quality);
+        if (falls == 0 && varied && readings >= fewest && (hinted || LastsDays(atMs)) && rises >= Math.Min(FewestRises, fewest - 1) && level >= HighLevelInSteps) return ColumnKind.Counter;
         if (readings < FewestReadings || rises < FewestRises || level < LevelInSteps) return ColumnKind.Energy;
         if (!LastsDays(atMs)) return ColumnKind.Energy;
         var days = Period.DaysBetween(DayOf(atMs[0], clock), DayOf(atMs[^1], clock)) + 1;
         var daily = falls > 0 && fallsToZero == falls && falls <= MostOnDays(daysWithFalls) && falls * 2 >= days - 1 && rises >= days * RisesPerDay;
-        return daily ? ColumnKind.DailyCounter : falls <= mostResets ? ColumnKind.Counter : ColumnKind.Energy;
+        return daily ? ColumnKind.DailyCounter : varied && falls <= mostResets ? ColumnKind.Counter : ColumnKind.Energy;
     }
 
     /// <summary>Whether most rises are one and the same step: a row of made numbers, or a counter so coarse that its shape says nothing.</summary>
