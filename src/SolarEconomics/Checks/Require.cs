@@ -27,9 +27,15 @@ internal static class Require
                 : "Expected a fraction above 0 and up to 1; 85 % is written 0.85.");
 
     internal static double AtLeastZero(double value, string unit, [CallerMemberName] string name = "") =>
-        value >= 0
+        value >= 0 && double.IsFinite(value)
             ? value
             : throw new ArgumentOutOfRangeException(name, value, $"Expected a number of 0 or more ({unit}).");
+
+    /// <summary>The most of something, where infinity says that there is no limit.</summary>
+    internal static double Limit(double value, string unit, [CallerMemberName] string name = "") =>
+        value >= 0
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, $"Expected a number of 0 or more ({unit}), or infinity for no limit.");
 
     internal static double Finite(double value, [CallerArgumentExpression(nameof(value))] string name = "") =>
         double.IsFinite(value) ? value : throw new ArgumentOutOfRangeException(name, value, "Expected a finite number.");

@@ -60,5 +60,8 @@ internal static partial class Throw
     internal static InvalidOperationException NoPrices() =>
         new("Found neither a price of import nor a generator, expected one of them: without it a kWh displaces nothing that has a price. Give the conditions a tariff with PricedBy.");
 
+    internal static ArgumentException NotInASweep(string what) =>
+        new($"Found {what} in a sweep, expected one battery under self-consumption behind AC-coupled arrays and an unlimited connection. EnergySystem.Run knows the rest.");
+
     private static string Local(LocalDateTime at) => at.ToString("d MMM uuuu, HH:mm", CultureInfo.InvariantCulture);
 }

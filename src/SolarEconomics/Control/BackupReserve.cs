@@ -10,7 +10,7 @@ public sealed record BackupReserve(Control Inner, double Share) : Control
     public override string Name => Inner.Name + " with a reserve";
 
     /// <summary>Charge level that is kept.</summary>
-    public double Share { get; init => field = Require.Fraction(value); } = Share;
+    public double Share { get; init => field = Require.Fraction(value, nameof(Share)); } = Require.Fraction(Share, nameof(Share));
 
     /// <summary>Months in which it is kept, 1 to 12. Default: empty, all of them.</summary>
     public IReadOnlyList<int> Months { get; init; } = [];

@@ -9,10 +9,10 @@ public sealed record TimeShift : Control
     public override string Name => "time-of-use shifting";
 
     /// <summary>The least gain for which it buys: wear and the wish for a margin. Unit: currency per kWh bought. Default: 0.</summary>
-    public double ThresholdPerKwh { get; init => field = Require.Finite(value); }
+    public double ThresholdPerKwh { get; init => field = Require.Finite(value, nameof(ThresholdPerKwh)); }
 
     /// <summary>Up to which charge level it buys, so that the sun finds room. Range: 0 to 1. Default: 1.</summary>
-    public double BuyUpToShare { get; init => field = Require.Fraction(value); } = 1;
+    public double BuyUpToShare { get; init => field = Require.Fraction(value, nameof(BuyUpToShare)); } = 1;
 
     /// <summary>No discharge while the price of import is below, so that the charge lasts for the peak. Unit: currency per kWh. Default: none.</summary>
     public double? HoldBelowPrice { get; init; }

@@ -8,10 +8,10 @@ namespace SolarEconomics;
 public sealed record DeferrableLoad(string Name, double KwhPerDay, double MostKw, HourSpan Between)
 {
     /// <summary>Energy needed each day on which it runs. Unit: kWh.</summary>
-    public double KwhPerDay { get; init => field = Require.AtLeastZero(value, "kWh"); } = KwhPerDay;
+    public double KwhPerDay { get; init => field = Require.AtLeastZero(value, "kWh"); } = Require.AtLeastZero(KwhPerDay, "kWh", nameof(KwhPerDay));
 
     /// <summary>The most it takes. Unit: kW.</summary>
-    public double MostKw { get; init => field = Require.AtLeastZero(value, "kW"); } = MostKw;
+    public double MostKw { get; init => field = Require.AtLeastZero(value, "kW"); } = Require.AtLeastZero(MostKw, "kW", nameof(MostKw));
 
     /// <summary>Days of the week on which it starts. Default: empty, all of them.</summary>
     public IReadOnlyList<NodaTime.IsoDayOfWeek> Days { get; init; } = [];

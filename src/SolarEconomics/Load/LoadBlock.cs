@@ -9,7 +9,7 @@ namespace SolarEconomics;
 public sealed record LoadBlock(string Name, double Kw, HourSpan Between)
 {
     /// <summary>Power while it runs. Unit: kW.</summary>
-    public double Kw { get; init => field = Require.AtLeastZero(value, "kW"); } = Kw;
+    public double Kw { get; init => field = Require.AtLeastZero(value, "kW"); } = Require.AtLeastZero(Kw, "kW", nameof(Kw));
 
     /// <summary>Days of the week on which it runs. Default: empty, all of them.</summary>
     public IReadOnlyList<IsoDayOfWeek> Days { get; init; } = [];

@@ -9,5 +9,5 @@ public sealed record LoadPart(string Name, ReadOnlyMemory<double> Kwh)
     public int SheddingOrder { get; init; }
 
     /// <summary>An off-grid control switches it off while the battery is less full than this share. Range: 0 to 1. Default: 0, never on purpose.</summary>
-    public double OffBelowShare { get; init => field = Require.Fraction(value); }
+    public double OffBelowShare { get; init => field = Require.Fraction(value, nameof(OffBelowShare)); }
 }

@@ -34,6 +34,12 @@ internal interface ILanes<TSelf>
 
     static abstract TSelf Max(TSelf a, TSelf b);
 
+    /// <summary>The processor's own maximum, which asks nothing about what is no number: for finite values.</summary>
+    static abstract TSelf MaxNative(TSelf a, TSelf b);
+
+    /// <summary>The processor's own minimum, for finite values.</summary>
+    static abstract TSelf MinNative(TSelf a, TSelf b);
+
     static abstract TSelf CopySign(TSelf size, TSelf sign);
 
     static abstract TSelf LessThan(TSelf a, TSelf b);

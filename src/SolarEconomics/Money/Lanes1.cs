@@ -40,6 +40,10 @@ internal readonly struct Lanes1(double value) : ILanes<Lanes1>
 
     public static Lanes1 Max(Lanes1 a, Lanes1 b) => new(Math.Max(a._value, b._value));
 
+    public static Lanes1 MaxNative(Lanes1 a, Lanes1 b) => new(double.MaxNative(a._value, b._value));
+
+    public static Lanes1 MinNative(Lanes1 a, Lanes1 b) => new(double.MinNative(a._value, b._value));
+
     public static Lanes1 CopySign(Lanes1 size, Lanes1 sign) => new(Math.CopySign(size._value, sign._value));
 
     public static Lanes1 LessThan(Lanes1 a, Lanes1 b) => Mask(a._value < b._value);

@@ -43,6 +43,12 @@ internal readonly struct Lanes4(Vector256<double> value) : ILanes<Lanes4>
     public static Lanes4 Max(Lanes4 a, Lanes4 b) => new(Vector256.Max(a._value, b._value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes4 MaxNative(Lanes4 a, Lanes4 b) => new(Vector256.MaxNative(a._value, b._value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes4 MinNative(Lanes4 a, Lanes4 b) => new(Vector256.MinNative(a._value, b._value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 CopySign(Lanes4 size, Lanes4 sign) => new(Vector256.CopySign(size._value, sign._value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -43,6 +43,12 @@ internal readonly struct Lanes8(Vector512<double> value) : ILanes<Lanes8>
     public static Lanes8 Max(Lanes8 a, Lanes8 b) => new(Vector512.Max(a._value, b._value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes8 MaxNative(Lanes8 a, Lanes8 b) => new(Vector512.MaxNative(a._value, b._value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes8 MinNative(Lanes8 a, Lanes8 b) => new(Vector512.MinNative(a._value, b._value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes8 CopySign(Lanes8 size, Lanes8 sign) => new(Vector512.CopySign(size._value, sign._value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

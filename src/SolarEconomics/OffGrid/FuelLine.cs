@@ -8,10 +8,10 @@ namespace SolarEconomics;
 public sealed record FuelLine(double IdleLitresPerHourPerKw, double LitresPerKwh)
 {
     /// <summary>Litres per hour and kW of rated power, whatever the output.</summary>
-    public double IdleLitresPerHourPerKw { get; init => field = Require.AtLeastZero(value, "L/h per kW of rated power"); } = IdleLitresPerHourPerKw;
+    public double IdleLitresPerHourPerKw { get; init => field = Require.AtLeastZero(value, "L/h per kW of rated power"); } = Require.AtLeastZero(IdleLitresPerHourPerKw, "L/h per kW of rated power", nameof(IdleLitresPerHourPerKw));
 
     /// <summary>Further litres per kWh of output.</summary>
-    public double LitresPerKwh { get; init => field = Require.AtLeastZero(value, "L/kWh"); } = LitresPerKwh;
+    public double LitresPerKwh { get; init => field = Require.AtLeastZero(value, "L/kWh"); } = Require.AtLeastZero(LitresPerKwh, "L/kWh", nameof(LitresPerKwh));
 
     /// <summary>Fuel for some hours of running.</summary>
     /// <param name="ratedKw">Rated power of the generator. Unit: kW.</param>

@@ -6,11 +6,11 @@ namespace SolarEconomics;
 public sealed record Generator(double RatedKw, FuelLine Fuel)
 {
     /// <summary>Rated power. Unit: kW.</summary>
-    public double RatedKw { get; init => field = Require.Within(value, 0.001, 10_000, "kW of rated power"); } = RatedKw;
+    public double RatedKw { get; init => field = Require.Within(value, 0.001, 10_000, "kW of rated power", nameof(RatedKw)); } = Require.Within(RatedKw, 0.001, 10_000, "kW of rated power", nameof(RatedKw));
 
     /// <summary>Below this share of its rated power it burns fuel as at it: an engine under light load fouls and gains nothing. Range: 0 to 1. Default: 0.3.</summary>
     /// <remarks>Common practice, no source.</remarks>
-    public double LeastLoadShare { get; init => field = Require.Fraction(value); } = 0.3;
+    public double LeastLoadShare { get; init => field = Require.Fraction(value, nameof(LeastLoadShare)); } = 0.3;
 
     /// <summary>Hours in which it must be silent. Default: none.</summary>
     public IReadOnlyList<HourSpan> QuietHours { get; init; } = [];

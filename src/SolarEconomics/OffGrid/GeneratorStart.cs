@@ -9,10 +9,10 @@ public sealed record GeneratorStart : Control
     public override string Name => "generator by charge level";
 
     /// <summary>It starts when the battery is less full. Range: 0 to 1. Default: 0.3.</summary>
-    public double StartBelowShare { get; init => field = Require.Fraction(value); } = 0.3;
+    public double StartBelowShare { get; init => field = Require.Fraction(value, nameof(StartBelowShare)); } = 0.3;
 
     /// <summary>Once running, it stops when the battery is this full. Range: 0 to 1. Default: 0.8.</summary>
-    public double StopAboveShare { get; init => field = Require.Fraction(value); } = 0.8;
+    public double StopAboveShare { get; init => field = Require.Fraction(value, nameof(StopAboveShare)); } = 0.8;
 
     /// <inheritdoc/>
     public override Order Decide(Situation now)

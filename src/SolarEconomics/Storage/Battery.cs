@@ -20,10 +20,10 @@ public sealed partial record Battery
     public double NameplateKwh { get; init => field = value is >= 0 and <= MostKwh ? value : throw Throw.CapacityAskedBack(nameof(NameplateKwh), value, MostKwh); }
 
     /// <summary>The most that can be charged, at the terminals. Unit: kW. Default: no limit.</summary>
-    public double MostChargeKw { get; init => field = Require.AtLeastZero(value, "kW"); } = double.PositiveInfinity;
+    public double MostChargeKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
 
     /// <summary>The most that can be discharged, at the terminals. Unit: kW. Default: no limit.</summary>
-    public double MostDischargeKw { get; init => field = Require.AtLeastZero(value, "kW"); } = double.PositiveInfinity;
+    public double MostDischargeKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
 
     /// <summary>Share of what enters the terminals that reaches the cells. Range: above 0 to 1. Default: 1.</summary>
     public double ChargeEfficiency { get; init => field = Require.Efficiency(value); } = 1;
@@ -38,7 +38,7 @@ public sealed partial record Battery
     public TemperatureLimits? Temperatures { get; init; }
 
     /// <summary>Share of what is stored that it loses as it stands, per 30 days. Range: 0 to below 1. Default: 0.</summary>
-    public double SelfDischargePerMonth { get; init => field = Require.Within(value, 0, 0.99, "a fraction per 30 days; 2 % is written 0.02"); }
+    public double SelfDischargePerMonth { get; init => field = Require.Within(value, 0, 0.99, "a fraction per 30 days; 2 % is written 0.02", nameof(SelfDischargePerMonth)); }
 
     /// <summary>Power that the battery's own electronics take all year. Unit: W. Load of the plant, never self-use. Default: 0.</summary>
     public double StandbyW { get; init => field = Require.AtLeastZero(value, "W"); }

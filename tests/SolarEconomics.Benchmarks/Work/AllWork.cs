@@ -19,6 +19,9 @@ internal static class AllWork
         yield return ("monte-carlo", () => MonteCarlo.CommonOnly(quick ? 100_000 : 1_000_000));
         yield return ("irr", () => RatesOfReturn.OneAtATime(quick ? 200 : 1000));
         yield return ("irr-batch", () => RatesOfReturn.AllAtOnce(20_000));
+        yield return ("battery", BatteryDispatch.OneScenario);
+        yield return ("battery", () => BatteryDispatch.SideBySide(quick ? 64 : 1024));
+        yield return ("battery", () => BatteryDispatch.ManyYears(quick ? 64 : 1024));
         yield return ("sun", () => SunToAc.Of(quick ? 20_000 : 105_120));
         yield return ("sun", () => SunToAc.Of(8_760, minutes: 60));
         yield return ("load", LibraryStart.Of);

@@ -15,6 +15,17 @@ public class BadInputTests
     }
 
     [Fact]
+    public void A_value_handed_to_a_constructor_is_judged_as_one_that_is_set()
+    {
+        Assert.Equal("Share", Assert.Throws<ArgumentOutOfRangeException>(() => new BackupReserve(Control.SelfConsumption, 20)).ParamName);
+        Assert.Equal("RatedKw", Assert.Throws<ArgumentOutOfRangeException>(() => new Generator(0, new FuelLine(0.1, 0.3))).ParamName);
+        Assert.Equal("LitresPerKwh", Assert.Throws<ArgumentOutOfRangeException>(() => new FuelLine(0.1, double.NaN)).ParamName);
+        Assert.Equal("MostKw", Assert.Throws<ArgumentOutOfRangeException>(() => new DeferrableLoad("car", 5, -1, HourSpan.WholeDay)).ParamName);
+        Assert.Equal("PowerLeftAtFull", Assert.Throws<ArgumentOutOfRangeException>(() => new ChargeTaper(0.8, 0)).ParamName);
+        Assert.Equal("StandbyW", Assert.Throws<ArgumentOutOfRangeException>(() => new Converter { StandbyW = double.PositiveInfinity }).ParamName);
+    }
+
+    [Fact]
     public void A_capacity_in_watt_hours_or_amp_hours_is_asked_back()
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => Battery.Of(9600, 0.9));

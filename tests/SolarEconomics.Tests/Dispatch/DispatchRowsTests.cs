@@ -51,6 +51,13 @@ public class DispatchRowsTests
     public void Fuel_per_kWh_falls_with_load(string id) => Published.Check(id, row =>
         new FuelLine(row.Number("idle"), row.Number("slope")).LitresPerKwhAt(row.Number("rated"), row.Number("output")));
 
+    [Theory, PublishedRows("peukert")]
+    public void A_fast_discharge_gives_less(string id) => Published.Check(id, row =>
+    {
+        var bank = new LeadAcid(row.Number("ah"), row.Number("hours"), 12) { Exponent = row.Number("k") };
+        return row.Text("give") == "hours" ? bank.HoursAt(row.Number("amps")) : bank.AmpHoursAt(row.Number("amps"));
+    });
+
     [Theory, PublishedRows("battery-cycle")]
     public void A_full_cycle_is_worth_what_it_avoids_less_what_it_forgoes(string id) => Published.Check(id, row => Cycle(row));
 

@@ -1,0 +1,28 @@
+namespace SolarEconomics;
+
+/// <content>Year after year.</content>
+public sealed partial record EnergySystem
+{
+    /// <summary>Works out year after year: arrays and battery age, use and prices grow, parts are replaced, charge is carried over.</summary>
+    /// <param name="conditions">The first year, about 365 days long; each further year repeats its sun.</param>
+    /// <param name="control">Who decides.</param>
+    /// <param name="plan">What ages, grows and changes.</param>
+    /// <param name="progress">Receives the share done, 0 to 1, after each year. Default: nobody.</param>
+    /// <param name="cancellation">Ends the work within a few thousand intervals.</param>
+    /// <exception cref="ArgumentException">The conditions are not a year long, a renewal names no array, or a series has a mistake.</exception>
+    /// <exception cref="ImpossibleOrderException">The control ordered what cannot be done.</exception>
+    public FlowsOverYears RunYears(Conditions conditions, Control control, YearsAhead plan, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(conditions);
+        ArgumentNullException.ThrowIfNull(control);
+        ArgumentNullException.ThrowIfNull(plan);
+        var run = new YearsRun(this, conditions, plan);
+        var rows = new List<YearOfFlows>(plan.Years);
+        for (var year = 1; year <= plan.Years; year++)
+        {
+            rows.Add(run.Next(year, control, cancellation));
+            progress?.Report((double)year / plan.Years);
+        }
+        return new FlowsOverYears(rows, this, plan, control.Name);
+    }
+}

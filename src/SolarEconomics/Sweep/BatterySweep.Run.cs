@@ -1,0 +1,66 @@
+using System.Runtime.Intrinsics;
+
+namespace SolarEconomics;
+
+/// <content>Many cases over many years, in vector lanes.</content>
+public sealed partial class BatterySweep
+{
+    private const int MostYears = 100;
+
+    /// <summary>Bits of the vectors in use here: 512, 256, or 64 where there are none.</summary>
+    public static int VectorBits => Vector512.IsHardwareAccelerated ? 512 : Vector256.IsHardwareAccelerated ? 256 : 64;
+
+    /// <summary>Works out cases over some years.</summary>
+    /// <param name="cases">The cases, any number.</param>
+    /// <param name="years">Years. Range: 1 to 100.</param>
+    /// <param name="progress">Receives the share done, 0 to 1, after each handful of cases. Default: nobody.</param>
+    /// <param name="cancellation">Ends the work within a handful of cases, some milliseconds.</param>
+    /// <returns>One result per case, in their order.</returns>
+    /// <exception cref="ArgumentException">A battery has what a sweep does not know; the message names it.</exception>
+    public IReadOnlyList<BatteryCaseResult> Run(IReadOnlyList<BatteryCase> cases, int years, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(cases);
+        Require.Within(years, 1, MostYears, "years");
+        var all = Enumerable.Range(1, years).ToArray();
+        return Vector512.IsHardwareAccelerated ? Run<Lanes8>(cases, all, years, progress, cancellation)
+            : Vector256.IsHardwareAccelerated ? Run<Lanes4>(cases, all, years, progress, cancellation)
+            : Run<Lanes1>(cases, all, years, progress, cancellation);
+    }
+
+    /// <summary>A first answer while a slider moves: four representative years are worked out, the others lie on straight lines between them.</summary>
+    /// <param name="cases">The cases.</param>
+    /// <param name="years">Years. Range: 1 to 100.</param>
+    /// <returns>Results marked <see cref="BatteryCaseResult.IsPreview"/>; of four years or fewer, the full ones.</returns>
+    public IReadOnlyList<BatteryCaseResult> Preview(IReadOnlyList<BatteryCase> cases, int years)
+    {
+        ArgumentNullException.ThrowIfNull(cases);
+        if (years <= 4) return Run(cases, years);
+        Require.Within(years, 1, MostYears, "years");
+        int[] some = [1, (years + 2) / 3, ((2 * years) + 1) / 3, years];
+        return Vector512.IsHardwareAccelerated ? Run<Lanes8>(cases, some, years, null, default)
+            : Vector256.IsHardwareAccelerated ? Run<Lanes4>(cases, some, years, null, default)
+            : Run<Lanes1>(cases, some, years, null, default);
+    }
+
+    /// <summary>Any width, so that tests can hold them against each other.</summary>
+    internal IReadOnlyList<BatteryCaseResult> Run<T>(IReadOnlyList<BatteryCase> cases, int[] worked, int years, IProgress<double>? progress, CancellationToken cancellation)
+        where T : struct, ILanes<T>
+    {
+        var slots = SweepYear<T>.Slots;
+        var results = new BatteryCaseResult[cases.Count];
+        for (var from = 0; from < results.Length; from += slots)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var futures = new SweepFutures(cases, from, Math.Min(slots, results.Length - from), slots, _series, worked, years);
+            foreach (var year in worked)
+            {
+                futures.Begin(year);
+                SweepYear<T>.Run(_series, futures.Block, 0);
+                futures.End(year);
+            }
+            futures.WriteTo(results);
+            progress?.Report((double)Math.Min(results.Length, from + slots) / results.Length);
+        }
+        return results;
+    }
+}

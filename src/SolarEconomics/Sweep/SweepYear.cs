@@ -1,0 +1,69 @@
+using System.Runtime.CompilerServices;
+
+namespace SolarEconomics;
+
+/// <summary>A year of several batteries side by side: <see cref="BatteryLoop"/> in vector lanes, with two vectors in flight to hide the wait of each chain.</summary>
+internal static class SweepYear<T>
+    where T : struct, ILanes<T>
+{
+    /// <summary>Slots that one call works through.</summary>
+    internal static int Slots => 2 * T.Width;
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal static void Run(SweepSeries series, SweepBlock block, int from)
+    {
+        var (a, b) = (new Constants(block, from), new Constants(block, from + T.Width));
+        var (storedA, storedB) = (T.Load(block.StoredKwh.AsSpan(from)), T.Load(block.StoredKwh.AsSpan(from + T.Width)));
+        T earnedA = T.Zero, earnedB = T.Zero, importA = T.Zero, importB = T.Zero, drawnA = T.Zero, drawnB = T.Zero;
+        foreach (var hour in series.Hours)
+        {
+            var (sun, use, spreadNow, exportNow) = (T.Of(hour.SunKwh), T.Of(hour.UseKwh), T.Of(hour.SpreadPerKwh), T.Of(hour.ExportPerKwh));
+            Step(in a, sun, use, spreadNow, exportNow, ref storedA, ref earnedA, ref importA, ref drawnA);
+            Step(in b, sun, use, spreadNow, exportNow, ref storedB, ref earnedB, ref importB, ref drawnB);
+        }
+        Write(block, from, storedA, earnedA, importA, drawnA);
+        Write(block, from + T.Width, storedB, earnedB, importB, drawnB);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Step(in Constants c, T sun, T use, T spread, T export, ref T stored, ref T earned, ref T import, ref T drawn)
+    {
+        var net = T.MultiplyAdd(sun, c.SunScale, T.MultiplyAdd(use, c.MinusUseScale, c.MinusStandby));
+        // What a kWh moves inside the cells: into < 1 < perOut, so the smaller product is the right one on both sides of zero.
+        var wish = T.MinNative(net * c.Into, net * c.PerOut);
+        var moved = T.MinNative(T.MaxNative(wish, c.LeastMoved), c.MostMoved);
+        var after = T.MinNative(T.MaxNative(stored + moved, T.Zero), c.Usable);
+        var change = after - stored;
+        stored = after;
+        var gain = T.MaxNative(change, T.Zero);
+        var loss = change - gain;
+        var grid = T.MultiplyAdd(gain, c.MinusPerInto, T.MultiplyAdd(loss, c.MinusOutOf, net));
+        // Import is what of the grid flow is below zero: export · paid − import · price = below · (price − paid) + grid · paid.
+        var below = T.MinNative(grid, T.Zero);
+        earned = T.MultiplyAdd(below, spread, T.MultiplyAdd(grid, export, earned));
+        import = import - below;
+        drawn = drawn - loss;
+    }
+
+    private static void Write(SweepBlock block, int at, T stored, T earned, T import, T drawn)
+    {
+        stored.CopyTo(block.StoredKwh.AsSpan(at));
+        earned.CopyTo(block.Earned.AsSpan(at));
+        import.CopyTo(block.ImportKwh.AsSpan(at));
+        drawn.CopyTo(block.DrawnKwh.AsSpan(at));
+    }
+
+    private readonly struct Constants(SweepBlock block, int at)
+    {
+        internal readonly T SunScale = T.Load(block.SunScale.AsSpan(at));
+        internal readonly T MinusUseScale = T.Zero - T.Load(block.UseScale.AsSpan(at));
+        internal readonly T MinusStandby = T.Zero - T.Load(block.StandbyKwh.AsSpan(at));
+        internal readonly T MostMoved = T.Load(block.MostMovedKwh.AsSpan(at));
+        internal readonly T LeastMoved = T.Load(block.LeastMovedKwh.AsSpan(at));
+        internal readonly T Usable = T.Load(block.UsableKwh.AsSpan(at));
+        internal readonly T Into = T.Load(block.Into.AsSpan(at));
+        internal readonly T MinusOutOf = T.Zero - T.Load(block.OutOf.AsSpan(at));
+        internal readonly T MinusPerInto = T.Zero - T.Load(block.PerInto.AsSpan(at));
+        internal readonly T PerOut = T.Load(block.PerOut.AsSpan(at));
+    }
+}
