@@ -63,5 +63,8 @@ internal static partial class Throw
     internal static ArgumentException NotInASweep(string what) =>
         new($"Found {what} in a sweep, expected one battery under self-consumption behind AC-coupled arrays and an unlimited connection. EnergySystem.Run knows the rest.");
 
+    internal static InvalidOperationException NoPricesToShift() =>
+        new("Found no price of import, expected one in every interval: time-of-use shifting buys by price. Give the conditions a tariff with PricedBy.");
+
     private static string Local(LocalDateTime at) => at.ToString("d MMM uuuu, HH:mm", CultureInfo.InvariantCulture);
 }

@@ -112,6 +112,9 @@ public sealed partial class Situation
     /// <summary>Whether there is no grid, for now or ever.</summary>
     public bool GridIsOut { get; internal set; }
 
+    /// <summary>Whether prices of import are known.</summary>
+    public bool HasPrices => !_importPrices.IsEmpty;
+
     /// <summary>Price of import; 0 where no price is known.</summary>
     public double ImportPricePerKwh => _importPrices.IsEmpty ? 0 : _importPrices.Span[Interval];
 

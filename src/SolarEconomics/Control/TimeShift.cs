@@ -21,6 +21,7 @@ public sealed record TimeShift : Control
     public override Order Decide(Situation now)
     {
         ArgumentNullException.ThrowIfNull(now);
+        if (!now.HasPrices) throw Throw.NoPricesToShift();
         var price = now.ImportPricePerKwh;
         var gain = (now.HighestImportPriceNextDay * now.RoundTripAtBoard) - price;
         if (gain > ThresholdPerKwh && !now.GridIsOut)

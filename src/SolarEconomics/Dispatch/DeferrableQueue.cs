@@ -32,7 +32,7 @@ internal sealed class DeferrableQueue
     /// <summary>Shares what runs now: what must first, then by the earliest deadline.</summary>
     internal void Run(int i, double kwh)
     {
-        if (_loads.Length == 0) return;
+        if (_loads.Length == 0 || kwh == 0) return;
         _runKwh[i] = kwh;
         var mustShare = MustKwh > 0 ? Math.Min(1, kwh / MustKwh) : 0;
         var left = Math.Max(0, kwh - MustKwh);

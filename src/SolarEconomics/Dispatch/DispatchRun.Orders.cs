@@ -10,7 +10,7 @@ internal sealed partial class DispatchRun
         var now = _now;
         var charge = Within(order.ChargeKwh, now.MostChargeKwh, nameof(Order.ChargeKwh), "it is the most that battery and converter take", control, i);
         var discharge = Within(order.DischargeKwh, now.MostDischargeKwh, nameof(Order.DischargeKwh), "it is the most that battery and converter give", control, i);
-        if (charge > 0 && discharge > 0) throw Throw.BothWays(control.Name, i, _conditions.Time.LocalStartOf(i), charge, discharge);
+        if (charge > 0 && discharge > 0) throw Throw.BothWays(control.Name, i, At(i), charge, discharge);
         return order with
         {
             ChargeKwh = charge,
@@ -31,6 +31,8 @@ internal sealed partial class DispatchRun
         if (kwh >= 0 && kwh <= mostKwh) return kwh;
         if (kwh > mostKwh && kwh <= mostKwh + DustKwh) return mostKwh;
         if (kwh < 0 && kwh >= -DustKwh) return 0;
-        throw Throw.ImpossibleOrder(control.Name, field, i, _conditions.Time.LocalStartOf(i), kwh, mostKwh, because);
+        throw Throw.ImpossibleOrder(control.Name, field, i, At(i), kwh, mostKwh, because);
     }
+
+    private NodaTime.LocalDateTime At(int i) => _conditions.Time.LocalStartOf(i);
 }

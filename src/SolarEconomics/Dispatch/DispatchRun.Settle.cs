@@ -73,15 +73,14 @@ internal sealed partial class DispatchRun
 
     private void DemandPossible(Order order, Control control, int i, BoardNeed need, BoardShare generator, BoardShare battery)
     {
-        var at = _conditions.Time.LocalStartOf;
         if (need.ChargeKwh > DustKwh)
-            throw Throw.ImpossibleOrder(control.Name, nameof(Order.ChargeKwh), i, at(i), order.ChargeKwh, order.ChargeKwh - (need.ChargeKwh * _system.Converter.ToDc),
+            throw Throw.ImpossibleOrder(control.Name, nameof(Order.ChargeKwh), i, At(i), order.ChargeKwh, order.ChargeKwh - (need.ChargeKwh * _system.Converter.ToDc),
                 "arrays, generator and what the grid connection leaves give no more");
         if (generator.LeftKwh > DustKwh)
-            throw Throw.ImpossibleOrder(control.Name, nameof(Order.GeneratorKwh), i, at(i), order.GeneratorKwh, order.GeneratorKwh - generator.LeftKwh,
+            throw Throw.ImpossibleOrder(control.Name, nameof(Order.GeneratorKwh), i, At(i), order.GeneratorKwh, order.GeneratorKwh - generator.LeftKwh,
                 "use and ordered charging take no more, and a generator never feeds the grid");
         if (battery.LeftKwh > _now.MostExportKwh + DustKwh)
-            throw Throw.ImpossibleOrder(control.Name, nameof(Order.DischargeKwh), i, at(i), order.DischargeKwh,
+            throw Throw.ImpossibleOrder(control.Name, nameof(Order.DischargeKwh), i, At(i), order.DischargeKwh,
                 order.DischargeKwh - ((battery.LeftKwh - _now.MostExportKwh) / _system.Converter.ToAc), "use takes no more and the export limit binds");
     }
 }

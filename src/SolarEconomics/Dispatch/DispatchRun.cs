@@ -17,6 +17,8 @@ internal sealed partial class DispatchRun
     private double _peakKw;
     private int _peakMonth = -1;
     private bool _generatorRan;
+    private double _restHours = double.NaN;
+    private double _restLeft;
 
     internal DispatchRun(EnergySystem system, Conditions conditions)
     {
@@ -69,7 +71,8 @@ internal sealed partial class DispatchRun
     private void Rest(int i)
     {
         if (_battery.SelfDischargePerMonth == 0) return;
-        var left = _stored * _battery.LeftAfter(_hours[i]);
+        if (_hours[i] != _restHours) (_restHours, _restLeft) = (_hours[i], _battery.LeftAfter(_hours[i]));
+        var left = _stored * _restLeft;
         Column(FlowPath.SelfDischargeLost)[i] = _stored - left;
         _stored = left;
     }

@@ -85,6 +85,14 @@ public sealed partial class EnergyFlows
         return double.IsPositiveInfinity(limitKw) ? limitKw : Math.Max(0, (limitKw * Time.Hours[interval]) - ExportKwh(interval));
     }
 
+    /// <summary>What the arrays' charging would have been at the board: DC arrays reach it through the converter. Unit: kWh.</summary>
+    internal double ChargedByArraysAtBoardKwh(int interval)
+    {
+        var chargedKwh = Of(FlowPath.ArrayToBattery, interval);
+        var ofDcKwh = Math.Min(chargedKwh, _supply.DcKwh[interval]);
+        return chargedKwh - ofDcKwh + (ofDcKwh * System.Converter.ToAc);
+    }
+
     internal static double[][] NewColumns(int count)
     {
         var columns = new double[s_paths][];

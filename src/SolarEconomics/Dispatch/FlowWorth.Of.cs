@@ -30,6 +30,7 @@ public sealed partial class FlowWorth
             Destinations = rows,
             FromStorage = Money.Nominal(Of(FlowPath.BatteryToUse) + Of(FlowPath.BatteryToExport), currency),
             Charging = Money.Nominal(charging, currency),
+            Standby = Amount(StandbyOfStorage(flows, fuelPerKwh)),
             Wear = Amount(totals.ThroughputKwh * wearPerKwh),
             FromStorageKwh = totals[FlowPath.BatteryToUse] + totals[FlowPath.BatteryToExport],
         };
@@ -51,11 +52,33 @@ public sealed partial class FlowWorth
     {
         var prices = flows.Conditions.ExportPricePerKwh.Span;
         if (prices.IsEmpty || flows.System.Grid.IsOffGrid) return 0;
-        var charged = flows[FlowPath.ArrayToBattery];
         var sum = 0.0;
-        for (var i = 0; i < charged.Length; i++)
-            if (charged[i] > 0) sum += Math.Min(charged[i], flows.ExportRoomKwh(i)) * prices[i];
+        for (var i = 0; i < prices.Length; i++)
+        {
+            var kwh = flows.ChargedByArraysAtBoardKwh(i);
+            if (kwh > 0) sum += Math.Min(kwh, flows.ExportRoomKwh(i)) * prices[i];
+        }
         return sum;
+    }
+
+    /// <summary>What the standby of battery and converter cost: the import or fuel that fed it, and the use or export that it took from the arrays.
+    /// What the battery fed is in its charging already.</summary>
+    private static double StandbyOfStorage(EnergyFlows flows, double fuelPerKwh)
+    {
+        var system = flows.System;
+        if (system.StandbyW == 0 || system.Battery is not { UsableKwh: > 0 } battery) return 0;
+        var bought = system.Grid.IsOffGrid ? StoodInFor.Fuel : StoodInFor.Import;
+        var cost = Priced(flows, FlowPath.GridToStandby, bought, fuelPerKwh) + Priced(flows, FlowPath.GeneratorToStandby, StoodInFor.Fuel, fuelPerKwh);
+        var (buy, sell) = (flows.Conditions.ImportPricePerKwh, flows.Conditions.ExportPricePerKwh);
+        for (var i = 0; i < flows.Time.Count; i++)
+        {
+            var fromArrays = flows[FlowPath.ArrayToStandby][i];
+            if (fromArrays <= 0) continue;
+            var keptFromUse = Math.Min(fromArrays, Math.Max(0, flows.WantedKwh[i] - flows[FlowPath.ArrayToUse][i]));
+            cost += keptFromUse * (bought is StoodInFor.Fuel ? fuelPerKwh : buy.IsEmpty ? 0 : buy.Span[i]);
+            if (!sell.IsEmpty && !system.Grid.IsOffGrid) cost += Math.Min(fromArrays - keptFromUse, flows.ExportRoomKwh(i)) * sell.Span[i];
+        }
+        return cost * (battery.StandbyW + system.Converter.StandbyW) / system.StandbyW;
     }
 
     private static double FuelAtHalfLoad(Generator? generator) => generator is null ? 0

@@ -13,7 +13,7 @@ public sealed partial class FlowWorth : IFinding
         var earned = Destinations.Where(d => d.Worth.Amount > 0).Aggregate(Money.Nominal(0, currency), (sum, d) => sum + d.Worth);
         var words = "is what the energy that arrived was worth, at the price of each hour.";
         if (FromStorageKwh > 0)
-            words += $" A kWh from the battery cost {Wording.Price(Money.Nominal((decimal)StorageCostPerKwh, currency), culture)} in charging, losses and wear; "
+            words += $" A kWh from the battery cost {Wording.Price(Money.Nominal((decimal)StorageCostPerKwh, currency), culture)} in charging, losses, standby and wear; "
                 + $"against the same plant without it the battery gained {Wording.Whole(StorageGain, culture)}.";
         return new Finding(Wording.Whole(earned, culture), words)
         {

@@ -16,12 +16,15 @@ public sealed partial class FlowWorth
     /// <summary>Wear of the battery: its throughput at the wear per kWh that was stated.</summary>
     public required Money Wear { get; init; }
 
+    /// <summary>What the standby of battery and converter cost.</summary>
+    public required Money Standby { get; init; }
+
     /// <summary>What the battery gave to use and export. Unit: kWh at the board.</summary>
     public required double FromStorageKwh { get; init; }
 
-    /// <summary>Against the same plant without a battery: worth of what it gave − charging − wear. Standby stands among the flows of its own.</summary>
-    public Money StorageGain => FromStorage - Charging - Wear;
+    /// <summary>Against the same plant without a battery: worth of what it gave − charging − standby − wear.</summary>
+    public Money StorageGain => FromStorage - Charging - Standby - Wear;
 
-    /// <summary>What one kWh from storage cost at the board: charging, so losses too, and wear. Units of the currency; 0 where it gave nothing.</summary>
-    public double StorageCostPerKwh => FromStorageKwh > 0 ? (double)(Charging + Wear).Amount / FromStorageKwh : 0;
+    /// <summary>What one kWh from storage cost at the board: charging, so losses too, standby and wear. Units of the currency; 0 where it gave nothing.</summary>
+    public double StorageCostPerKwh => FromStorageKwh > 0 ? (double)(Charging + Standby + Wear).Amount / FromStorageKwh : 0;
 }
