@@ -35,7 +35,8 @@ public class BestPossibleTests
         {
             var run = Run(new Battery { UsableKwh = 1000 }, new double[Hours], use, prices, new double[Hours]);
             var expected = use.Select((kwh, i) => kwh * prices.Take(i + 1).Min()).Sum();
-            Assert.Equal(expected, BestPossible.Of(run).LeastCost, 6);
+            // The solver meets its optimum to about a millionth of its size.
+            Assert.Equal(expected, BestPossible.Of(run).LeastCost, 1e-5 * (1 + expected));
         }, iter: 50, threads: 1);
 
     [Fact]
@@ -45,7 +46,7 @@ public class BestPossibleTests
             var battery = new Battery { UsableKwh = usable, MostChargeKw = power, MostDischargeKw = power };
             var run = Run(battery, ToKwh(sun), ToKwh(use), [.. import.Select(p => p / 100.0)], [.. export.Select(p => p / 100.0)]);
             var end = (int)Math.Round(run.StoredKwh[12]);
-            Assert.Equal(Naive(sun, use, import, export, usable, power, end) / 100.0, BestPossible.Of(run).LeastCost, 6);
+            Assert.Equal(Naive(sun, use, import, export, usable, power, end) / 100.0, BestPossible.Of(run).LeastCost, 1e-5);
         }, iter: 200, threads: 1);
 
     [Theory]
@@ -55,7 +56,7 @@ public class BestPossibleTests
         Priced.Sample(plant =>
         {
             var options = new BestPossibleOptions { UnservedPricePerKwh = unservedPrice };
-            foreach (var control in new[] { plant.Control, Control.SelfConsumption, Control.Of("rest", _ => Order.Rest) })
+            foreach (var control in new[] { plant.Control, Control.SelfConsumption, Control.Of("rest", _ => Order.Rest), new TimeShift(), new FeedInFirst() })
             {
                 var cost = BestPossible.Of(plant.System.Run(plant.Conditions, control), options);
                 Assert.True(cost.LeastCost <= cost.Cost + (1e-5 * (1 + Math.Abs(cost.Cost))), $"{control.Name}: cost {cost.Cost}, bound {cost.LeastCost}");
@@ -69,8 +70,8 @@ public class BestPossibleTests
             var run = Run(Battery.Of(5, 0.9, 3), sun, use, prices, new double[Hours]);
             var (whole, parts) = (BestPossible.Of(run), BestPossible.Of(run, new BestPossibleOptions { MostIntervals = length }));
             Assert.Equal((Hours + length - 1) / length, parts.Windows);
-            Assert.True(parts.LeastCost <= whole.LeastCost + 1e-6);
-            Assert.True(parts.LeastCost >= whole.LeastCost - (5 * 0.6 * (parts.Windows - 1)) - 1e-6);
+            Assert.True(parts.LeastCost <= whole.LeastCost + 1e-5);
+            Assert.True(parts.LeastCost >= whole.LeastCost - (5 * 0.6 * (parts.Windows - 1)) - 1e-5);
         }, iter: 60, threads: 1);
 
     [Fact]
@@ -100,7 +101,7 @@ public class BestPossibleTests
         Assert.Equal("of the reachable saving is what \"half ahead\" got, 0.20 of at most 0.40 in the currency of the prices. " +
             "Nobody can do better than the bound, as it knows sun, use and prices ahead.", said.Words);
         Assert.Equal(["half ahead", "0.40", "0.60", "0.20", "50.0 %"], said.Tables[0].Rows[1]);
-        Assert.Contains(said.Cautions, c => c.Contains("direct current", StringComparison.Ordinal));
+        Assert.Contains(said.Cautions, c => c.Contains("rated for direct current", StringComparison.Ordinal));
     }
 
     [Fact]

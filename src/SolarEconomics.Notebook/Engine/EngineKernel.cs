@@ -29,6 +29,7 @@ internal sealed class EngineKernel : IDisposable
         using SolarEconomics;
         using SolarEconomics.Charts;
         using SolarEconomics.Files;
+        using SolarEconomics.Solvers;
         """;
 
     private readonly CSharpKernel kernel = new();

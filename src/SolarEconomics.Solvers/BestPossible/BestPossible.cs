@@ -16,8 +16,8 @@ public static class BestPossible
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="ArgumentException">No price of import is known and there is no generator: every flow costs the same.</exception>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
-    /// <remarks>Equation: min Σ import price · import − export price · export + fuel, upkeep and unserved kWh at their prices. About two seconds for the hours of a
-    /// year and one battery. Source: best-1.</remarks>
+    /// <remarks>Equation: min Σ import price · import − export price · export + fuel, upkeep and unserved kWh at their prices. Some seconds for the hours of a
+    /// year and one battery, a quarter of that in monthly windows. Source: best-1.</remarks>
     public static BestPossibleCost Of(EnergyFlows run, BestPossibleOptions? options = null, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(run);

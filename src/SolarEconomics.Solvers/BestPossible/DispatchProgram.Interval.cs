@@ -33,9 +33,12 @@ internal sealed partial class DispatchProgram
         Sum(0, 0, [(after, 1), (stored, -limits.Battery.LeftAfter(limits.Hours(i))), (charge, -limits.Battery.ChargeEfficiency), (discharge, 1 / limits.Battery.DischargeEfficiency)]);
         // Neither import nor a generator is ever sent on.
         Sum(double.NegativeInfinity, 0, [(export, 1), (acArrays, -1), (toAc, -1)]);
+        import.SetUb(Math.Min(import.Ub(), Clean(limits.UseKwh(i) + limits.StandbyKwh(i) + waitingKwh + MostDrawnKwh(i) + Slack(1))));
+        // Curtailment is free, so going both ways at once pays only where import is paid for or export pays more than import costs.
+        if (costs.Import[i] >= Math.Max(0, costs.Export[i])) return;
         Exclude(charge, discharge);
         Exclude(toAc, toDc);
-        ExcludeImport(import, export, limits.UseKwh(i) + limits.StandbyKwh(i) + waitingKwh + MostDrawnKwh(i));
+        Exclude(import, export);
     }
 
     /// <summary>Export comes from arrays and battery, and only after the home's own use, of which a generator may take its part: more is never sent.</summary>
@@ -71,11 +74,5 @@ internal sealed partial class DispatchProgram
         // Next to nothing is left out: it would only strain the solver.
         if (Math.Min(one.Ub(), other.Ub()) > 1e-3)
             Sum(double.NegativeInfinity, 1, [(one, 1 / one.Ub()), (other, 1 / other.Ub())]);
-    }
-
-    private void ExcludeImport(Variable import, Variable export, double mostNeededKwh)
-    {
-        import.SetUb(Math.Min(import.Ub(), mostNeededKwh + Slack(mostNeededKwh)));
-        Exclude(import, export);
     }
 }

@@ -15,6 +15,8 @@ internal sealed partial class DispatchProgram : IDisposable
     {
         (_limits, _from, _to) = (limits, from, to);
         _solver.Objective().SetMinimization();
+        // All is in kWh and of one size: scaling would only double the time.
+        _solver.SetSolverSpecificParametersAsString("use_scaling: false");
         AddWaiting();
         var stored = StoredAt(from);
         for (var i = from; i < to; i++)

@@ -34,8 +34,8 @@ public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFi
 
     private static IEnumerable<string> Cautions(EnergySystem system)
     {
-        if (system.Battery is not null) yield return SolarEconomics.Cautions.Battery;
-        if (system.Generator is not null) yield return SolarEconomics.Cautions.Generator;
+        if (system.Battery is not null) yield return SolarEconomics.Cautions.Batteries;
+        if (system.Generator is not null) yield return SolarEconomics.Cautions.Backup;
         yield return SolarEconomics.Cautions.Money;
     }
 

@@ -10,14 +10,6 @@ internal static class Cautions
     internal const string Records =
         "As good as the records: check a large or surprising number against the meter and the bills.";
 
-    internal const string Battery =
-        "A battery can feed fault currents of thousands of amps: protection must be rated for direct current. Charging makes gas or heat and needs ventilation; " +
-        "no mixed ages or chemistries, no charging of lithium cells below their limit. Design and connection belong to a licensed person under the local code.";
-
-    internal const string Generator =
-        "A generator's exhaust kills: never run it indoors or near openings. Its transfer switch and earthing belong to a licensed person, " +
-        "as backfeed kills line workers; store fuel as the local rules say.";
-
     internal const string Panels =
         "Planning aid only. Direct current at these voltages can kill and start fires, roofs are fall hazards, and reused modules need tests. " +
         "Design and connection belong to a licensed electrician under the local wiring code; added capacity may need the network's and the insurer's consent.";

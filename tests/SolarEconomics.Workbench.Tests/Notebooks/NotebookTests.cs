@@ -64,6 +64,20 @@ public class NotebookTests
     }
 
     [Fact]
+    public async Task Without_a_grid_answers_what_the_library_answers()
+    {
+        var run = await HeadlessRun.Of("04-without-a-grid.ipynb");
+        Assert.True(run.ExitCode == 0, run.Said);
+        var log = GeneratorLog.Load(Repository.File("data-demo", "refuge-generator.csv"));
+        var energy = log.Energy(new Generator(4.5, new FuelLine(0.09, 0.25)), Currency.Of("EUR"));
+        Assert.StartsWith(energy.Say(CultureInfo.InvariantCulture).Figure, run.Answer("generator"), StringComparison.Ordinal);
+        var capacity = BatteryLog.Load(Repository.File("data-demo", "refuge-battery.csv")).Capacity();
+        Assert.StartsWith(capacity.Say(CultureInfo.InvariantCulture).Figure, run.Answer("battery"), StringComparison.Ordinal);
+        Assert.StartsWith("6,474 kWh", run.Answer("flows"), StringComparison.Ordinal); // refuge-counters.csv, last row of the array
+        Assert.Contains("EUR from the battery", run.Answer("socket"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task An_assumption_outside_its_range_does_not_start()
     {
         var run = await HeadlessRun.Of("01-has-it-paid-for-itself.ipynb", "--set", "discountRate=5");

@@ -1,7 +1,7 @@
 namespace SolarEconomics;
 
 /// <summary>What the records say of one stretch of time, be it five minutes or the whole life of a counter: each total as a range.</summary>
-/// <remarks>All at the board (AC). What no record tells stays at its default, and is bounded by the rest. Curtailed energy is in no counter and so in none of these.</remarks>
+/// <remarks>All at one place, as a rule the board (AC); off-grid the battery's bus, with what the charger brings as import. What no record tells stays at its default, and is bounded by the rest. Curtailed energy is in no counter and so in none of these.</remarks>
 public sealed record FlowWindow
 {
     /// <summary>Made by the plant. Default: 0 or more.</summary>

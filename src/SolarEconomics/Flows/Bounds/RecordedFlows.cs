@@ -46,33 +46,11 @@ public sealed class RecordedFlows : IFinding
     }
 
     /// <inheritdoc/>
-    public Finding Say(CultureInfo culture)
+    public Finding Say(CultureInfo culture) => new(FlowBounds.Range(Total.KeptOnSite, culture),
+        $"of {FlowBounds.Range(Total.Records.Generation, culture)} made {Total.Kept} on site, {Wording.Days(Period, culture)}. {Total.Doubt(culture)}")
     {
-        var hasBattery = Total.Records.Charge.HighKwh > 0 || Total.Records.Discharge.HighKwh > 0;
-        var kept = hasBattery ? "was used or stored" : "was used";
-        return new Finding(Range(Total.KeptOnSite, culture), $"of {Range(Total.Records.Generation, culture)} made {kept} on site, {Wording.Days(Period, culture)}. " +
-            (Total.KeptOnSite.WidthKwh < 0.5 ? "The records leave no doubt about it."
-                : $"The records allow every value between: {Range(Total.ArrayToExport, culture)} went to the grid."))
-        {
-            Tables =
-            [
-                new FindingTable("Flows between (kWh)", ["From and to", "Lowest", "Highest"],
-                [
-                    Row("array to use", Total.ArrayToUse, culture), Row("array to battery", Total.ArrayToBattery, culture), Row("array to export", Total.ArrayToExport, culture),
-                    Row("grid to use", Total.GridToUse, culture), Row("grid to battery", Total.GridToBattery, culture),
-                    Row("battery to use", Total.BatteryToUse, culture), Row("battery to export", Total.BatteryToExport, culture),
-                ]),
-            ],
-            Notes = Notes,
-            Cautions = [Cautions.Records],
-        };
-    }
-
-    private static string Range(EnergyRange range, CultureInfo culture) =>
-        range.WidthKwh < 0.5 ? Wording.Kwh(range.MiddleKwh, culture)
-        : double.IsPositiveInfinity(range.HighKwh) ? $"at least {Wording.Kwh(range.LowKwh, culture)}"
-        : $"{range.LowKwh.ToString("#,0", culture)} to {Wording.Kwh(range.HighKwh, culture)}";
-
-    private static string[] Row(string name, EnergyRange range, CultureInfo culture) =>
-        [name, range.LowKwh.ToString("#,0", culture), double.IsPositiveInfinity(range.HighKwh) ? "no upper end" : range.HighKwh.ToString("#,0", culture)];
+        Tables = [Total.Table(culture)],
+        Notes = Notes,
+        Cautions = [Cautions.Records],
+    };
 }

@@ -57,7 +57,7 @@ public sealed record GeneratorEnergy(
                 "At its terminals. What charger and battery lose makes a kWh at the socket dearer; overhaul and own hours are not in it.",
                 .. UnpricedLitres > 0 ? [$"{UnpricedLitres.ToString("#,0", culture)} litres have no price: the cost is at least this."] : Array.Empty<string>(),
             ],
-            Cautions = [SolarEconomics.Cautions.Generator],
+            Cautions = [SolarEconomics.Cautions.Backup],
         };
     }
 }

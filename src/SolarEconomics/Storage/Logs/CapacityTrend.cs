@@ -55,7 +55,7 @@ public sealed record CapacityTrend(
                 $"{WaterLitres.ToString("0.#", culture)} litres of water were filled in.",
                 .. Untempered > 0 ? [$"{Untempered.ToString(culture)} tests have no temperature and stand as they are."] : Array.Empty<string>(),
             ],
-            Cautions = [SolarEconomics.Cautions.Battery],
+            Cautions = [SolarEconomics.Cautions.Batteries],
         };
     }
 
