@@ -17,13 +17,13 @@ internal static class ComparisonWords
                 ? $" It would be worth doing below a price of {Wording.Whole(flip, culture)}."
                 : $" It stays the best up to a price of {Wording.Whole(flip, culture)}.";
         }
-        return new Finding(c.DoNothingIsBest ? "Doing nothing" : best.Option.Name, string.Join(" ", c.Flips.Prepend(words)))
+        return new Finding(c.DoNothingIsBest ? "Doing nothing" : Wording.Capital(best.Option.Name), string.Join(" ", c.Flips.Prepend(words)))
         {
             Tables = [Table(c, culture)],
             Notes =
             [
                 "Each option is the difference from doing nothing: money already spent is left out. All are valued at the end of the records, over one horizon.",
-                "Ranked by net present value. Savings-to-investment ratio and payback stand beside it: they say how much per unit spent and how fast, not how much.",
+                "Ranked by net present value. Savings-to-investment ratio and payback stand beside it: they say how much per unit spent and how fast, not how much. Payback counts from each option's own day.",
                 "Waiting compares two fixed plans; what deciding again later is worth is not in it.",
             ],
             Cautions = [Cautions.Panels, Cautions.Money],
@@ -45,7 +45,7 @@ internal static class ComparisonWords
         if (byPayback is not null && byPayback != best)
         {
             var slow = best.PaybackYears is { } years ? Wording.Years(years, culture) : "not within the horizon";
-            yield return $"{byPayback.Option.Name} pays back sooner ({Wording.Years(byPayback.PaybackYears!.Value, culture)} against {slow}): payback does not count what comes after it, which is where {best.Option.Name} earns its {Wording.Whole(best.Npv - byPayback.Npv, culture)} more.";
+            yield return $"{Wording.Capital(byPayback.Option.Name)} pays back sooner ({Wording.Years(byPayback.PaybackYears!.Value, culture)} against {slow}): payback does not count what comes after it, which is where {best.Option.Name} earns its {Wording.Whole(best.Npv - byPayback.Npv, culture)} more.";
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime;
 
 namespace SolarEconomics.Workbench.Tests;
 
@@ -75,6 +76,34 @@ public class NotebookTests
         Assert.StartsWith(capacity.Say(CultureInfo.InvariantCulture).Figure, run.Answer("battery"), StringComparison.Ordinal);
         Assert.StartsWith("6,474 kWh", run.Answer("flows"), StringComparison.Ordinal); // refuge-counters.csv, last row of the array
         Assert.Contains("EUR from the battery", run.Answer("socket"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task How_sure_is_it_answers_what_the_library_answers()
+    {
+        var run = await HeadlessRun.Of("05-how-sure-is-it.ipynb", "--set", "draws=2000");
+        Assert.True(run.ExitCode == 0, run.Said);
+        var outlook = AlderWeirDemo.Worth.Outlook(AlderWeirDemo.NotebookAssumptions() with
+        {
+            Replacements = [], WearingParts = [new WearingPart("inverters", 2600m, WeibullDistribution.OfMean(14, 3), new LocalDate(2022, 9, 10))],
+        });
+        var sure = outlook.HowSure(new Uncertainties
+        {
+            Inputs =
+            [
+                OutlookInput.PriceGrowth.Is(new NormalDistribution(0.03, 0.01)),
+                OutlookInput.FeedInGrowth.Is(new NormalDistribution(0, 0.01)),
+                OutlookInput.YieldFactor.Is(new NormalDistribution(0.99, 0.03)),
+                OutlookInput.AgeingPerYear.Is(new TriangularDistribution(0.002, 0.006, 0.012)),
+                OutlookInput.RunningCostsPerYear.Is(LognormalDistribution.OfMean(300, 80)),
+            ],
+            Pairs = [new CorrelatedPair("import price growth", "feed-in price growth", 0.6)],
+        }, new DrawOptions { MostDraws = 2_000 });
+        Assert.Contains(outlook.Payback.Finding.Figure, run.Answer("today"), StringComparison.Ordinal);
+        Assert.StartsWith(sure.Npv.Say(CultureInfo.InvariantCulture).Figure, run.Answer("learn"), StringComparison.Ordinal);
+        Assert.StartsWith(sure.Payback.Say(CultureInfo.InvariantCulture).Figure, run.Answer("payback"), StringComparison.Ordinal);
+        Assert.StartsWith("New panels", run.Answer("wait"), StringComparison.Ordinal);
+        Assert.Equal(2, run.Charts);
     }
 
     [Fact]

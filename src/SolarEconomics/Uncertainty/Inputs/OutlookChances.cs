@@ -66,7 +66,7 @@ public sealed class OutlookChances : IFinding
             : [.. found.OrderByDescending(k => k.WorthForDecision)];
     }
 
-    private FindingTable KnowingTable(CultureInfo culture) => new($"What knowing an input for sure would take away ({Npv.Currency})",
+    private FindingTable KnowingTable(CultureInfo culture) => new($"What knowing an input for sure would take away ({Npv.Currency}); inputs that move together share theirs",
         ["Input", "Share of the variance", "Spread left"],
         [.. Knowing.Select(k => (IReadOnlyList<string>)[k.Input, ChanceWords.Percent(k.ShareOfVariance, culture), Wording.Whole(Npv.InMoney(k.SpreadLeft), culture)])]);
 }
