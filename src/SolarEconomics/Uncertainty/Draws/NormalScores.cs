@@ -21,7 +21,8 @@ internal static class NormalScores
     /// <param name="block">Which four of a stream.</param>
     /// <param name="stream">Stream: what the scores are for.</param>
     /// <param name="seed">Seed.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    // A call of its own: all that stands below then fits into what the compiler takes inline; two blocks in one call do not.
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     internal static (TLanes A, TLanes B, TLanes C, TLanes D) Four<TWords, TLanes>(ulong draw, uint block, uint stream, ulong seed)
         where TWords : struct, IWords<TWords, TLanes>
         where TLanes : struct, ILanes<TLanes>

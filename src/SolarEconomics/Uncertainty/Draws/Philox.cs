@@ -20,16 +20,17 @@ internal static class Philox
         where TLanes : struct, ILanes<TLanes>
     {
         var (multiplierA, multiplierB) = (TWords.Of(MultiplierA), TWords.Of(MultiplierB));
+        var (roundKeyA, roundKeyB) = (TWords.Of(keyA), TWords.Of(keyB));
         for (var round = 0; round < Rounds; round++)
         {
             var a = TWords.MultiplyLowerHalves(c0, multiplierA);
             var b = TWords.MultiplyLowerHalves(c2, multiplierB);
-            c0 = TWords.ShiftRight(b, 32) ^ c1 ^ TWords.Of(keyA);
+            c0 = TWords.ShiftRight(b, 32) ^ c1 ^ roundKeyA;
             c1 = b;
-            c2 = TWords.ShiftRight(a, 32) ^ c3 ^ TWords.Of(keyB);
+            c2 = TWords.ShiftRight(a, 32) ^ c3 ^ roundKeyB;
             c3 = a;
-            keyA += StepA;
-            keyB += StepB;
+            roundKeyA += TWords.Of(StepA);
+            roundKeyB += TWords.Of(StepB);
         }
         return (c0, c1, c2, c3);
     }
