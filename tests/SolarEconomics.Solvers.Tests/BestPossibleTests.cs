@@ -56,7 +56,7 @@ public class BestPossibleTests
         Priced.Sample(plant =>
         {
             var options = new BestPossibleOptions { UnservedPricePerKwh = unservedPrice };
-            foreach (var control in new[] { plant.Control, Control.SelfConsumption, Control.Of("rest", _ => Order.Rest), new TimeShift(), new FeedInFirst() })
+            foreach (var control in new[] { plant.Control, Control.SelfConsumption, Control.Of("rest", _ => Order.Rest), new TimeShift(), new FeedInFirst(), new GeneratorStart() })
             {
                 var cost = BestPossible.Of(plant.System.Run(plant.Conditions, control), options);
                 Assert.True(cost.LeastCost <= cost.Cost + (1e-5 * (1 + Math.Abs(cost.Cost))), $"{control.Name}: cost {cost.Cost}, bound {cost.LeastCost}");

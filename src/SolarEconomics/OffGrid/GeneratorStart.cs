@@ -27,8 +27,14 @@ public sealed record GeneratorStart : Control
             var lacking = (now.ShortfallAtBoardKwh - now.MostGeneratorKwh) / now.BatteryToBoardEfficiency;
             return Order.Discharge(Math.Min(lacking, now.MostDischargeKwh)) with { GeneratorKwh = now.MostGeneratorKwh };
         }
-        var charge = Math.Min(now.MostChargeKwh, now.SurplusKwh + (Math.Min(spareKwh, now.MostToBatteryAtBoardKwh) * now.BoardToBatteryEfficiency));
-        var drawnKwh = Math.Max(0, charge - now.SurplusKwh) / now.BoardToBatteryEfficiency;
-        return Order.Charge(charge) with { GeneratorKwh = now.ShortfallAtBoardKwh + drawnKwh };
+        // Beyond the surplus, charging first keeps what the DC arrays would send to the board, which the generator then makes up for there; only what is more goes through the charger.
+        var divertibleKwh = Math.Max(0, now.DcGenerationKwh - now.SurplusKwh);
+        var mostDivertedKwh = Math.Min(divertibleKwh, spareKwh / now.BatteryToBoardEfficiency);
+        var mostDrawnKwh = Math.Min(spareKwh - (mostDivertedKwh * now.BatteryToBoardEfficiency), now.MostToBatteryAtBoardKwh);
+        var charge = Math.Min(now.MostChargeKwh, now.SurplusKwh + mostDivertedKwh + (mostDrawnKwh * now.BoardToBatteryEfficiency));
+        var beyondKwh = Math.Max(0, charge - now.SurplusKwh);
+        var divertedKwh = Math.Min(beyondKwh, divertibleKwh);
+        var generatorKwh = now.ShortfallAtBoardKwh + (divertedKwh * now.BatteryToBoardEfficiency) + ((beyondKwh - divertedKwh) / now.BoardToBatteryEfficiency);
+        return Order.Charge(charge) with { GeneratorKwh = generatorKwh };
     }
 }

@@ -32,10 +32,8 @@ public sealed record Bill(DateSpan Period, string Tariff, IReadOnlyList<BillLine
     public Finding Say(CultureInfo culture)
     {
         ArgumentNullException.ThrowIfNull(culture);
-        var first = Period.Start.ToString("d", culture);
-        var last = Period.End.PlusDays(-1).ToString("d", culture);
         return new Finding(Figure(Total, culture),
-            $"to pay for {first} to {last} on \"{Tariff}\": {Figure(TotalBeforeTax, culture)} and {Figure(Tax, culture)} tax.")
+            $"to pay for {Wording.Days(Period, culture)} on \"{Tariff}\": {Figure(TotalBeforeTax, culture)} and {Figure(Tax, culture)} tax.")
         {
             Notes = Notes,
             Cautions = [Caution],

@@ -50,8 +50,8 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
     public Finding Say(CultureInfo culture)
     {
         ArgumentNullException.ThrowIfNull(culture);
-        var days = $"{Days.Start.ToString("d", culture)} to {Days.End.PlusDays(-1).ToString("d", culture)}";
-        var covered = CoveredShare.ToString("P1", culture);
+        var days = Wording.Days(Days, culture);
+        var covered = Wording.Percent(CoveredShare, culture);
         return new Finding(
             Total is { } total ? total.Amount.ToString("N2", culture) + " " + Currency : "no total",
             Total is null ? $"for {days}: the readings cover {covered} of these days. Add the missing readings, choose other days, or ask for an estimate."

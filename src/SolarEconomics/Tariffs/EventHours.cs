@@ -1,4 +1,5 @@
 using NodaTime;
+using NodaTime.TimeZones;
 
 namespace SolarEconomics;
 
@@ -10,11 +11,14 @@ internal static class EventHours
     {
         foreach (var span in hours)
         {
-            if (span.FromMinute < span.UntilMinute) yield return Range(day, span.FromMinute, span.UntilMinute, zone, ticks);
+            if (span.FromMinute < span.UntilMinute)
+            {
+                foreach (var range in Ranges(day, span.FromMinute, span.UntilMinute, zone, ticks)) yield return range;
+            }
             else
             {
-                yield return Range(day, 0, span.UntilMinute, zone, ticks);
-                yield return Range(day, span.FromMinute, BandTable.MinutesPerDay, zone, ticks);
+                foreach (var range in Ranges(day, 0, span.UntilMinute, zone, ticks)) yield return range;
+                foreach (var range in Ranges(day, span.FromMinute, BandTable.MinutesPerDay, zone, ticks)) yield return range;
             }
         }
     }
@@ -26,9 +30,18 @@ internal static class EventHours
         return sum;
     }
 
-    private static (int First, int End) Range(LocalDate day, int from, int until, DateTimeZone zone, PlanTicks ticks) =>
-        (ticks.FirstFrom(Second(day, from, zone)), ticks.FirstFrom(Second(day, until, zone)));
+    /// <summary>One range for each offset that the clock has on the day: a skipped hour holds nothing, a repeated one counts both times.</summary>
+    private static IEnumerable<(int First, int End)> Ranges(LocalDate day, int from, int until, DateTimeZone zone, PlanTicks ticks)
+    {
+        var whole = new Interval(zone.AtStartOfDay(day).ToInstant(), zone.AtStartOfDay(day.PlusDays(1)).ToInstant());
+        foreach (var stretch in zone.GetZoneIntervals(whole))
+        {
+            var start = Instant.Max(At(day, from, stretch), stretch.HasStart ? stretch.Start : Instant.MinValue);
+            var end = Instant.Min(At(day, until, stretch), stretch.HasEnd ? stretch.End : Instant.MaxValue);
+            if (start < end) yield return (ticks.FirstFrom(start.ToUnixTimeSeconds()), ticks.FirstFrom(end.ToUnixTimeSeconds()));
+        }
+    }
 
-    private static long Second(LocalDate day, int minute, DateTimeZone zone) =>
-        zone.AtLeniently(day.AtMidnight().PlusMinutes(minute)).ToInstant().ToUnixTimeSeconds();
+    private static Instant At(LocalDate day, int minute, ZoneInterval stretch) =>
+        day.AtMidnight().PlusMinutes(minute).WithOffset(stretch.WallOffset).ToInstant();
 }

@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace SolarEconomics.Tests;
 
 public class GeneratorTests
@@ -21,6 +23,22 @@ public class GeneratorTests
         Assert.Equal(12, flows.Totals.UseKwh, 12);
         Assert.True(flows.GeneratorKwh(3) > 0 && flows.GeneratorKwh(1) == 0);
     }
+
+    [Fact]
+    public void Charging_keeps_the_sun_of_the_DC_bus_before_it_draws_on_the_board()
+    {
+        var conditions = new Conditions(LoadSeries.Of(Made.HoursOf(1), new double[] { 2 })) { Arrays = [new ArraySupply("wall", Coupling.Dc, new double[] { 1 })] };
+        var low = s_refuge with { Battery = s_refuge.Battery! with { StoredAtStartKwh = 1 } };
+        var flows = low.Run(conditions, new GeneratorStart());
+        // By hand: of 4 kWh, 2 serve the use and 2 go through the charger as 1.6; the array's 1 kWh stays on its bus: 2.6 × 0.9 into the cells.
+        Assert.Equal(4, flows.GeneratorKwh(0), 12);
+        Assert.Equal(1 + (2.6 * 0.9), flows.StoredKwh[1], 12);
+        Assert.Equal(0, flows.Totals.UnservedKwh, 12);
+    }
+
+    [Fact]
+    public void It_orders_only_what_is_possible_on_any_plant() =>
+        RandomPlant.Any.Sample(plant => plant.System.Run(plant.Conditions, new GeneratorStart()).Totals.UnservedKwh >= 0, iter: 10_000, threads: 1);
 
     [Fact]
     public void Fuel_hours_and_starts_follow_its_running()

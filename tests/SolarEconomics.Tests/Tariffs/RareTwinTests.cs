@@ -10,7 +10,6 @@ public sealed class RareTwinTests
     private static readonly LocalDate Start = new(2024, 3, 25);
     // Two weeks across the spring change of the clock.
     private static readonly IntervalGrid Grid = new(Start.AtStartOfDayInZone(Dublin).ToInstant(), Duration.FromMinutes(30), (14 * 48) - 2);
-    private static readonly BillingOptions Whole = new() { Periods = [new DateSpan(Start, Start.PlusDays(14))] };
 
     [Fact]
     public void A_price_series_agrees_with_its_twin() =>
@@ -35,17 +34,24 @@ public sealed class RareTwinTests
         Assert.Equal((double)slow, (double)Bill(tariff, import, export).Total.Amount, 6);
     }, iter: 60);
 
-    [Fact]
-    public void Called_hours_agree_with_their_twin() => Gen.Select(RandomTariff.Kwh(Grid.Count), Gen.Int[0, 13], Gen.Int[0, 47], Gen.Int[1, 47]).Sample((import, day, from, length) =>
+    // Half past one, the seed's end of the hours, is skipped in spring and comes twice in autumn.
+    [Theory]
+    [InlineData(2024, 3, 25, null)]
+    [InlineData(2024, 3, 25, "3NOkNpsd-sK1")]
+    [InlineData(2024, 10, 21, null)]
+    [InlineData(2024, 10, 21, "3NOkNpsd-sK1")]
+    public void Called_hours_agree_with_their_twin(int year, int month, int dayOfMonth, string? seed) => Gen.Select(RandomTariff.Kwh(Grid.Count), Gen.Int[0, 13], Gen.Int[0, 47], Gen.Int[1, 47]).Sample((import, day, from, length) =>
     {
         var until = (from + length) % 48;
         var hours = HourSpan.Parse(FormattableString.Invariant($"{from / 2:00}:{from % 2 * 30:00}-{until / 2:00}:{until % 2 * 30:00}"));
-        var called = Start.PlusDays(day);
+        var first = new LocalDate(year, month, dayOfMonth);
+        var grid = new IntervalGrid(first.AtStartOfDayInZone(Dublin).ToInstant(), Duration.FromMinutes(30), Grid.Count);
+        var called = first.PlusDays(day);
         var tariff = OneBill.Empty("EUR").Import("energy", 0).With(new EventCharge("called", [called], [hours], 0.75m)).Rounded(RoundingMode.HalfUp, RoundingPlace.Nowhere);
-        var slow = import.Select((kwh, i) => (Kwh: (decimal)kwh, Local: Grid.StartOf(i).InZone(Dublin).LocalDateTime))
+        var slow = import.Select((kwh, i) => (Kwh: (decimal)kwh, Local: grid.StartOf(i).InZone(Dublin).LocalDateTime))
             .Where(x => x.Local.Date == called && hours.Contains((x.Local.Hour * 60) + x.Local.Minute)).Sum(x => x.Kwh);
-        Assert.Equal((double)(slow * 0.75m), (double)Bill(tariff, import).Total.Amount, 6);
-    }, iter: 100);
+        Assert.Equal((double)(slow * 0.75m), (double)Bill(tariff, import, on: grid, from: first).Total.Amount, 6);
+    }, iter: 100, seed: seed);
 
     [Fact]
     public void Demand_agrees_with_its_twin() => Gen.Select(RandomTariff.Kwh(Grid.Count), RandomTariff.Kwh(Grid.Count), Gen.Bool).Sample((import, reactive, hourly) =>
@@ -62,6 +68,10 @@ public sealed class RareTwinTests
         Assert.Equal(slow * 10, (double)Bill(tariff, import, reactive: reactive).Total.Amount, 6);
     }, iter: 60);
 
-    private static Bill Bill(Tariff tariff, double[] import, double[]? export = null, double[]? reactive = null) => Assert.Single(
-        TariffHistory.Of(tariff).On(Grid, Dublin, Whole).Bills(new MeteredEnergy(import, export ?? new double[Grid.Count]) { ReactiveKvarh = reactive ?? [] }));
+    private static Bill Bill(Tariff tariff, double[] import, double[]? export = null, double[]? reactive = null, IntervalGrid? on = null, LocalDate? from = null)
+    {
+        var first = from ?? Start;
+        var plan = TariffHistory.Of(tariff).On(on ?? Grid, Dublin, new BillingOptions { Periods = [new DateSpan(first, first.PlusDays(14))] });
+        return Assert.Single(plan.Bills(new MeteredEnergy(import, export ?? new double[Grid.Count]) { ReactiveKvarh = reactive ?? [] }));
+    }
 }
