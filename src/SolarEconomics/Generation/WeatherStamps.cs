@@ -6,12 +6,6 @@ namespace SolarEconomics;
 /// <summary>Turns the stamps of a weather table into instants, and looks whether they follow each other step by step.</summary>
 internal sealed class WeatherStamps(string file, DateTimeZone zone, List<Problem> lost)
 {
-    private static readonly LocalDateTimePattern[] Local =
-    [
-        LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm"), LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm:ss"),
-        LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm"), LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss"),
-    ];
-
     private static readonly OffsetDateTimePattern[] WithOffset =
     [
         OffsetDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:sso<G>"), OffsetDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mmo<G>"),
@@ -57,16 +51,7 @@ internal sealed class WeatherStamps(string file, DateTimeZone zone, List<Problem
     {
         foreach (var pattern in WithOffset)
             if (pattern.Parse(text).TryGetValue(default, out var stamp)) return stamp.ToInstant();
-        foreach (var pattern in Local)
-        {
-            if (!pattern.Parse(text).TryGetValue(default, out var local)) continue;
-            var map = zone.MapLocal(local);
-            if (map.Count == 0) return Instant.MaxValue;
-            var first = map.First().ToInstant();
-            // A repeated hour is told by the order of the rows.
-            return map.Count == 2 && first <= _last ? map.Last().ToInstant() : first;
-        }
-        return null;
+        return LocalStamp.Parsed(text) is { } local ? LocalStamp.InRowOrder(local, zone, _last) ?? Instant.MaxValue : null;
     }
 
     private void Lose(int line, int column, string raw, string found, string expected) => lost.Add(new Problem(file, line, column, raw, found, expected, Severity.Lost));

@@ -7,10 +7,6 @@ namespace SolarEconomics;
 /// <content>Reading prices from a file.</content>
 public sealed partial class PriceSeries
 {
-    private static readonly IPattern<LocalDateTime>[] Local =
-        [LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm"), LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm"),
-         LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm:ss"), LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss")];
-
     private static readonly IPattern<OffsetDateTime>[] WithOffset =
         [OffsetDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:sso<Z+HH:mm>"), OffsetDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mmo<Z+HH:mm>")];
 
@@ -44,12 +40,6 @@ public sealed partial class PriceSeries
     {
         foreach (var pattern in WithOffset)
             if (pattern.Parse(text) is { Success: true } parsed) return parsed.Value.ToInstant();
-        foreach (var pattern in Local)
-        {
-            if (pattern.Parse(text) is not { Success: true } parsed) continue;
-            var mapping = zone.MapLocal(parsed.Value);
-            return mapping.Count switch { 0 => null, 1 => mapping.Single().ToInstant(), _ => mapping.First().ToInstant() > before ? mapping.First().ToInstant() : mapping.Last().ToInstant() };
-        }
-        return null;
+        return LocalStamp.Parsed(text) is { } local ? LocalStamp.InRowOrder(local, zone, before) : null;
     }
 }
