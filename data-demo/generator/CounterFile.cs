@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using NodaTime;
 
 namespace AlderWeir;
@@ -9,8 +8,7 @@ internal static class CounterFile
 {
     internal static string Write(Clock clock, Draw draw, TrueFlows truth)
     {
-        var text = new StringBuilder();
-        text.Append("# ").Append(Text.Invented).Append('\n');
+        var text = Text.Sheet();
         text.Append("# Read from the displays in the evening, or later from photographs (the day may be off by \"days uncertain\" either way). The photographs are not part of the demo.\n");
         text.Append("date,device,kwh,days uncertain,photo,note\n");
         foreach (var (reading, place) in Readings(truth).Select((r, i) => (r, i)).OrderBy(r => r.r.Day).ThenBy(r => r.i))

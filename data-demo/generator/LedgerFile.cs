@@ -1,4 +1,3 @@
-using System.Text;
 
 namespace AlderWeir;
 
@@ -7,8 +6,7 @@ internal static class LedgerFile
 {
     internal static string Write()
     {
-        var text = new StringBuilder();
-        text.Append("# ").Append(Text.Invented).Append('\n');
+        var text = Text.Sheet();
         text.Append("# Amounts are positive: paid by the owner for a cost, received for a grant, a sale or a warranty that paid. A refused claim moved no money. The owner's own hours are not in it.\n");
         text.Append("date,kind,amount,currency,device,description\n");
         foreach (var receipt in Receipts.All)

@@ -1,4 +1,3 @@
-using System.Text;
 
 namespace AlderWeir;
 
@@ -18,8 +17,7 @@ internal static class MeterFile
             new(i => truth.Delivered[i]),
         };
         var missing = MissingColumns(clock);
-        var text = new StringBuilder();
-        text.Append("# ").Append(Text.Invented).Append('\n');
+        var text = Text.Sheet();
         text.Append("# Half hours by the clock of Europe/Dublin, each row named by its start; the repeated autumn hour stands twice, the skipped spring hour not at all.\n");
         text.Append("# An empty field is a missing value; 0.000 before a device was in service. The ground array is counted in DC at its controller, all else in AC.\n");
         text.Append("start,import (kWh),export (kWh),generation south roof (kWh),generation west roof (kWh),generation ground array (kWh),battery charge (kWh),battery discharge (kWh),battery full\n");

@@ -15,6 +15,9 @@ internal static class Text
 
     internal static byte[] Bytes(string text) => new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text.ReplaceLineEndings("\n"));
 
+    /// <summary>The text of a CSV file as far as its first line, which says that its data are invented.</summary>
+    internal static StringBuilder Sheet() => new StringBuilder("# ").Append(Invented).Append('\n');
+
     internal static string Stamp(LocalDateTime local) => StampPattern.Format(local);
 
     internal static string Day(LocalDate day) => LocalDatePattern.Iso.Format(day);

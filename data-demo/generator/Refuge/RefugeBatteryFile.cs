@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using NodaTime;
 
 namespace AlderWeir;
@@ -9,8 +8,7 @@ internal static class RefugeBatteryFile
 {
     internal static string Write(Clock clock, Draw draw, RefugeTruth truth)
     {
-        var text = new StringBuilder();
-        text.Append("# ").Append(Text.Invented).Append('\n');
+        var text = Text.Sheet();
         text.Append("# The refuge, off-grid sister of Alder Weir. 24 open lead-acid cells of 700 Ah; a capacity test discharges them from full at the ten-hour rate. Cycles are those of the monitor.\n");
         text.Append("date,kind,value,unit,cell °C,note\n");
         for (var (month, at) = (0, Timeline.Start); at < Timeline.End; month++, at = Timeline.Start.PlusMonths(month))

@@ -1,4 +1,3 @@
-using System.Text;
 using NodaTime;
 
 namespace AlderWeir;
@@ -8,8 +7,7 @@ internal static class RefugeCounterFile
 {
     internal static string Write(Clock clock, RefugeTruth truth)
     {
-        var text = new StringBuilder();
-        text.Append("# ").Append(Text.Invented).Append('\n');
+        var text = Text.Sheet();
         text.Append("# The refuge, off-grid sister of Alder Weir. The controller counts DC; the monitor counts into and out of the battery at its terminals. Nothing counts the generator.\n");
         text.Append("date,device,kwh,days uncertain,photo,note\n");
         LifetimeCounter[] counters =

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using NodaTime;
 
 namespace AlderWeir;
@@ -12,8 +11,7 @@ internal static class RefugeGeneratorFile
 
     internal static string Write(Clock clock, RefugeTruth truth)
     {
-        var text = new StringBuilder();
-        text.Append("# ").Append(Text.Invented).Append('\n');
+        var text = Text.Sheet();
         text.Append("# The refuge, off-grid sister of Alder Weir. Hours are those on the meter of the used 4.5 kW generator; litres were filled in, to the brim unless \"full\" says no.\n");
         text.Append("date,hours,litres,price per litre,full,starts,oil litres,oil price per litre,note\n");
         var (hours, burned, missing, oilAt, from) = (OpeningHours, 0.0, 0.0, OpeningHours + OilEveryHours, 0);

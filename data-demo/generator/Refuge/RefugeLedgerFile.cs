@@ -1,4 +1,3 @@
-using System.Text;
 
 namespace AlderWeir;
 
@@ -24,8 +23,7 @@ internal static class RefugeLedgerFile
 
     internal static string Write()
     {
-        var text = new StringBuilder();
-        text.Append("# ").Append(Text.Invented).Append('\n');
+        var text = Text.Sheet();
         text.Append("# The refuge, off-grid sister of Alder Weir. Amounts are positive: the kind says which way money went. Fuel and oil stand in refuge-generator.csv.\n");
         text.Append("date,kind,amount,currency,device,description\n");
         foreach (var receipt in s_all)
