@@ -48,14 +48,16 @@ public sealed partial class BatterySweep
     {
         var slots = SweepYear<T>.Slots;
         var results = new BatteryCaseResult[cases.Count];
+        var order = NeighboursTogether(cases);
         for (var from = 0; from < results.Length; from += slots)
         {
             cancellation.ThrowIfCancellationRequested();
-            var futures = new SweepFutures(cases, from, Math.Min(slots, results.Length - from), slots, _series, worked, years);
+            var futures = new SweepFutures(cases, order.AsMemory(from, Math.Min(slots, results.Length - from)), slots, _series, worked, years);
             foreach (var year in worked)
             {
                 futures.Begin(year);
-                SweepYear<T>.Run(_series, futures.Block, 0);
+                if (futures.Block.SharesNetFlow) SweepYearShared<T>.Run(_series, futures.Block, 0);
+                else SweepYear<T>.Run(_series, futures.Block, 0);
                 futures.End(year);
             }
             futures.WriteTo(results);
@@ -63,4 +65,11 @@ public sealed partial class BatterySweep
         }
         return results;
     }
+
+    /// <summary>The cases in an order in which those behind the same net flow stand side by side.</summary>
+    private static int[] NeighboursTogether(IReadOnlyList<BatteryCase> cases) =>
+    [
+        .. Enumerable.Range(0, cases.Count).OrderBy(i => cases[i].SunScale).ThenBy(i => cases[i].UseScale)
+            .ThenBy(i => cases[i].SunLossPerYear).ThenBy(i => cases[i].UseGrowth).ThenBy(i => cases[i].Battery.StandbyW),
+    ];
 }

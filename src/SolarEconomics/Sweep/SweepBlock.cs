@@ -37,6 +37,21 @@ internal sealed class SweepBlock(int slots)
     /// <summary>Sum of the year: taken out of the cells.</summary>
     internal double[] DrawnKwh { get; } = new double[slots];
 
+    /// <summary>Whether all slots stand behind one and the same net flow.</summary>
+    internal bool SharesNetFlow => IsOne(SunScale) && IsOne(UseScale) && IsOne(StandbyKwh);
+
+    /// <summary>Keeps what a vector of slots left after a year.</summary>
+    internal void Write<T>(int at, T stored, T earned, T import, T drawn)
+        where T : struct, ILanes<T>
+    {
+        stored.CopyTo(StoredKwh.AsSpan(at));
+        earned.CopyTo(Earned.AsSpan(at));
+        import.CopyTo(ImportKwh.AsSpan(at));
+        drawn.CopyTo(DrawnKwh.AsSpan(at));
+    }
+
+    private static bool IsOne(double[] values) => !values.AsSpan().ContainsAnyExcept(values[0]);
+
     private static double[] Ones(int slots)
     {
         var ones = new double[slots];

@@ -4,7 +4,7 @@ namespace SolarEconomics;
 internal sealed class SweepFutures
 {
     private readonly IReadOnlyList<BatteryCase> _cases;
-    private readonly int _from;
+    private readonly ReadOnlyMemory<int> _order;
     private readonly int _count;
     private readonly SweepSeries _series;
     private readonly int[] _worked;
@@ -15,14 +15,14 @@ internal sealed class SweepFutures
     private readonly double[] _drawnKwh;
     private readonly double[] _storedBefore;
 
-    internal SweepFutures(IReadOnlyList<BatteryCase> cases, int from, int count, int slots, SweepSeries series, int[] worked, int years)
+    internal SweepFutures(IReadOnlyList<BatteryCase> cases, ReadOnlyMemory<int> order, int slots, SweepSeries series, int[] worked, int years)
     {
-        (_cases, _from, _count, _series, _worked, _years) = (cases, from, count, series, worked, years);
+        (_cases, _order, _count, _series, _worked, _years) = (cases, order, order.Length, series, worked, years);
         (_sunKwh, _useKwh) = (BandSums.Total(series.SunKwh), BandSums.Total(series.UseKwh));
         Block = new SweepBlock(slots);
-        _rows = new SweepYears[count];
+        _rows = new SweepYears[_count];
         (_drawnKwh, _storedBefore) = (new double[slots], new double[slots]);
-        for (var slot = 0; slot < count; slot++)
+        for (var slot = 0; slot < _count; slot++)
         {
             var battery = BatteryNumbers.Of(Case(slot).Battery);
             Block.StandbyKwh[slot] = Case(slot).Battery.StandbyW / 1000 * series.StepHours;
@@ -33,6 +33,7 @@ internal sealed class SweepFutures
             Block.StoredKwh[slot] = battery.StoredAtStartKwh;
             _rows[slot] = new SweepYears(years);
         }
+        Block.StandbyKwh.AsSpan(_count).Fill(Block.StandbyKwh[0]);
     }
 
     internal SweepBlock Block { get; }
@@ -49,6 +50,9 @@ internal sealed class SweepFutures
             Block.StoredKwh[slot] = Math.Min(Block.StoredKwh[slot], Block.UsableKwh[slot]);
             _storedBefore[slot] = Block.StoredKwh[slot];
         }
+        // Slots without a case hold an empty battery behind the first case's net flow, so that they do not stand in the way of the shared loop.
+        Block.SunScale.AsSpan(_count).Fill(Block.SunScale[0]);
+        Block.UseScale.AsSpan(_count).Fill(Block.UseScale[0]);
     }
 
     internal void End(int year)
@@ -72,7 +76,7 @@ internal sealed class SweepFutures
         for (var slot = 0; slot < _count; slot++)
         {
             if (isPreview) _rows[slot].FillBetween(_worked);
-            results[_from + slot] = _rows[slot].Result(Case(slot), Block.StoredKwh[slot], UsableAt(slot, _years), isPreview);
+            results[_order.Span[slot]] = _rows[slot].Result(Case(slot), Block.StoredKwh[slot], UsableAt(slot, _years), isPreview);
         }
     }
 
@@ -83,5 +87,5 @@ internal sealed class SweepFutures
         return newKwh * c.Ageing.ShareLeft(age, cycles);
     }
 
-    private BatteryCase Case(int slot) => _cases[_from + slot];
+    private BatteryCase Case(int slot) => _cases[_order.Span[slot]];
 }

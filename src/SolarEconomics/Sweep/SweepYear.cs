@@ -21,8 +21,8 @@ internal static class SweepYear<T>
             Step(in a, sun, use, spreadNow, exportNow, ref storedA, ref earnedA, ref importA, ref drawnA);
             Step(in b, sun, use, spreadNow, exportNow, ref storedB, ref earnedB, ref importB, ref drawnB);
         }
-        Write(block, from, storedA, earnedA, importA, drawnA);
-        Write(block, from + T.Width, storedB, earnedB, importB, drawnB);
+        block.Write(from, storedA, earnedA, importA, drawnA);
+        block.Write(from + T.Width, storedB, earnedB, importB, drawnB);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -43,14 +43,6 @@ internal static class SweepYear<T>
         earned = T.MultiplyAdd(below, spread, T.MultiplyAdd(grid, export, earned));
         import = import - below;
         drawn = drawn - loss;
-    }
-
-    private static void Write(SweepBlock block, int at, T stored, T earned, T import, T drawn)
-    {
-        stored.CopyTo(block.StoredKwh.AsSpan(at));
-        earned.CopyTo(block.Earned.AsSpan(at));
-        import.CopyTo(block.ImportKwh.AsSpan(at));
-        drawn.CopyTo(block.DrawnKwh.AsSpan(at));
     }
 
     private readonly struct Constants(SweepBlock block, int at)

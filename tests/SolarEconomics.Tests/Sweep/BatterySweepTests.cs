@@ -46,6 +46,24 @@ public class BatterySweepTests
         }, iter: 60);
 
     [Fact]
+    public void Cases_behind_one_net_flow_give_what_the_plain_loop_gives_in_every_width() =>
+        Gen.Select(s_conditions, s_case.Array[2, 19]).Sample((conditions, drawn) =>
+        {
+            BatteryCase[] alike = [.. drawn.Select(c => drawn[0] with { Battery = c.Battery with { StandbyW = drawn[0].Battery.StandbyW }, Ageing = c.Ageing })];
+            var sweep = BatterySweep.Of(conditions);
+            int[] years = [1, 2, 3];
+            var (four, eight) = (sweep.Run<Lanes4>(alike, years, 3, null, default), sweep.Run<Lanes8>(alike, years, 3, null, default));
+            for (var i = 0; i < alike.Length; i++)
+            {
+                var (npv, cost, usable) = NaiveBattery.Years(conditions, alike[i], 3);
+                Near(npv, four[i].Npv);
+                Near(cost[2], four[i].Cost[2]);
+                Near(usable, four[i].UsableAtEndKwh);
+                Same(four[i], eight[i]);
+            }
+        }, iter: 60);
+
+    [Fact]
     public void The_first_year_is_the_one_of_the_full_flow_model() =>
         Gen.Select(s_conditions, s_case).Sample((conditions, c) =>
         {
