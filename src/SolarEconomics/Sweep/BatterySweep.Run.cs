@@ -67,9 +67,15 @@ public sealed partial class BatterySweep
     }
 
     /// <summary>The cases in an order in which those behind the same net flow stand side by side.</summary>
-    private static int[] NeighboursTogether(IReadOnlyList<BatteryCase> cases) =>
-    [
-        .. Enumerable.Range(0, cases.Count).OrderBy(i => cases[i].SunScale).ThenBy(i => cases[i].UseScale)
-            .ThenBy(i => cases[i].SunLossPerYear).ThenBy(i => cases[i].UseGrowth).ThenBy(i => cases[i].Battery.StandbyW),
-    ];
+    private static int[] NeighboursTogether(IReadOnlyList<BatteryCase> cases)
+    {
+        var order = Enumerable.Range(0, cases.Count).ToArray();
+        var flows = Array.ConvertAll(order, i => NetFlowOf(cases[i]));
+        // Equal ones keep their order, so that the results of a block do not depend on how the sort breaks ties.
+        return Array.TrueForAll(flows, f => f == flows[0]) ? order : [.. order.OrderBy(i => flows[i])];
+    }
+
+    /// <summary>All that makes a case's net flow out of the shared series.</summary>
+    private static (double Sun, double Use, double Loss, double Growth, double StandbyW) NetFlowOf(BatteryCase c) =>
+        (c.SunScale, c.UseScale, c.SunLossPerYear, c.UseGrowth, c.Battery.StandbyW);
 }

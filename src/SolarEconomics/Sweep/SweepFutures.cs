@@ -9,8 +9,6 @@ internal sealed class SweepFutures
     private readonly SweepSeries _series;
     private readonly int[] _worked;
     private readonly int _years;
-    private readonly double _sunKwh;
-    private readonly double _useKwh;
     private readonly SweepYears[] _rows;
     private readonly double[] _drawnKwh;
     private readonly double[] _storedBefore;
@@ -18,7 +16,6 @@ internal sealed class SweepFutures
     internal SweepFutures(IReadOnlyList<BatteryCase> cases, ReadOnlyMemory<int> order, int slots, SweepSeries series, int[] worked, int years)
     {
         (_cases, _order, _count, _series, _worked, _years) = (cases, order, order.Length, series, worked, years);
-        (_sunKwh, _useKwh) = (BandSums.Total(series.SunKwh), BandSums.Total(series.UseKwh));
         Block = new SweepBlock(slots);
         _rows = new SweepYears[_count];
         (_drawnKwh, _storedBefore) = (new double[slots], new double[slots]);
@@ -63,7 +60,7 @@ internal sealed class SweepFutures
             var drawn = Block.DrawnKwh[slot];
             var chargedKwh = (drawn + Block.StoredKwh[slot] - _storedBefore[slot]) * Block.PerInto[slot];
             var givenKwh = drawn * Block.OutOf[slot];
-            var netKwh = (_sunKwh * Block.SunScale[slot]) - (_useKwh * Block.UseScale[slot]) - (Block.StandbyKwh[slot] * _series.SunKwh.Length);
+            var netKwh = (_series.TotalSunKwh * Block.SunScale[slot]) - (_series.TotalUseKwh * Block.UseScale[slot]) - (Block.StandbyKwh[slot] * _series.SunKwh.Length);
             var import = Block.ImportKwh[slot];
             _rows[slot].Set(year, -Block.Earned[slot], import, netKwh - chargedKwh + givenKwh + import, givenKwh);
             _drawnKwh[slot] += drawn * Math.Max(1, next - year);

@@ -7,6 +7,12 @@ namespace SolarEconomics;
 /// <param name="StepHours">The one length of the intervals.</param>
 internal sealed record SweepSeries(double[] SunKwh, double[] UseKwh, SweepHour[] Hours, double StepHours)
 {
+    /// <summary>Sum of the generation.</summary>
+    internal double TotalSunKwh { get; } = BandSums.Total(SunKwh);
+
+    /// <summary>Sum of the wanted use.</summary>
+    internal double TotalUseKwh { get; } = BandSums.Total(UseKwh);
+
     internal static SweepSeries Of(double[] sunKwh, double[] useKwh, ReadOnlySpan<double> importPrices, ReadOnlySpan<double> exportPrices, double stepHours)
     {
         var hours = new SweepHour[sunKwh.Length];

@@ -27,16 +27,27 @@ internal static class NormalScores
         where TWords : struct, IWords<TWords, TLanes>
         where TLanes : struct, ILanes<TLanes>
     {
-        var draws = TWords.CountingFrom(draw);
-        var (c0, c1, c2, c3) = Philox.Block<TWords, TLanes>(draws, TWords.ShiftRight(draws, 32), TWords.Of(block), TWords.Of(stream), (uint)seed, (uint)(seed >> 32));
-        var lower = TWords.Of(Lower);
-        var (a, b) = Pair<TWords, TLanes>((c0 & lower) | TWords.ShiftLeft(c1, 32));
-        var (c, d) = Pair<TWords, TLanes>((c2 & lower) | TWords.ShiftLeft(c3, 32));
+        var (first, second) = Words<TWords, TLanes>(draw, block, stream, seed);
+        var (a, b) = Pair<TWords, TLanes>(first);
+        var (c, d) = Pair<TWords, TLanes>(second);
         return (a, b, c, d);
     }
 
+    /// <summary>The words that make four scores of every draw: 64 bits for two of them.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (TLanes Cosine, TLanes Sine) Pair<TWords, TLanes>(TWords bits)
+    internal static (TWords First, TWords Second) Words<TWords, TLanes>(ulong draw, uint block, uint stream, ulong seed)
+        where TWords : struct, IWords<TWords, TLanes>
+        where TLanes : struct, ILanes<TLanes>
+    {
+        var draws = TWords.CountingFrom(draw);
+        var (c0, c1, c2, c3) = Philox.Block<TWords, TLanes>(draws, TWords.ShiftRight(draws, 32), TWords.Of(block), TWords.Of(stream), (uint)seed, (uint)(seed >> 32));
+        var lower = TWords.Of(Lower);
+        return ((c0 & lower) | TWords.ShiftLeft(c1, 32), (c2 & lower) | TWords.ShiftLeft(c3, 32));
+    }
+
+    /// <summary>Two scores from 64 bits.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static (TLanes Cosine, TLanes Sine) Pair<TWords, TLanes>(TWords bits)
         where TWords : struct, IWords<TWords, TLanes>
         where TLanes : struct, ILanes<TLanes>
     {
