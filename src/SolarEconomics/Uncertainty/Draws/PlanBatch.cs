@@ -21,6 +21,7 @@ internal sealed class PlanBatch<TWords, TLanes>(YearlyPlan plan, double[,]? root
     private readonly double[] _sum = new double[Draws];
 
     /// <summary>The values of the draws from a first one on, until the next call.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal ReadOnlySpan<double> Npv(ulong first)
     {
         _scores.Fill(first, 0, Common, seed);
