@@ -16,7 +16,7 @@ internal static class RatioTable
         {
             var equal = line.Missing is not null ? "-" : line.ChecksumsEqual ? "equal" : "DIFFER";
             Row(text, $"{line.Work} ({line.Per})", line.Missing is null ? line.Baseline : $"{line.Baseline}: {line.Missing}",
-                Figure(line.BaselineNs), Figure(line.OursNs), Figure(line.Ratio), Figure(line.Target), line.Met switch { true => "yes", false => "no", null => "-" }, equal);
+                Figure(line.BaselineNs), Figure(line.OursNs), Figure(line.Ratio), Figure(line.TargetHere), line.Met switch { true => "yes", false => "no", null => "-" }, equal);
         }
         foreach (var line in lines.Where(l => l is { Missing: null, ChecksumsEqual: false }))
             text.AppendLine(CultureInfo.InvariantCulture, $"{line.Work}: ours {Sums(line.OurChecksum)}, {line.Baseline} {Sums(line.BaselineChecksum)}");

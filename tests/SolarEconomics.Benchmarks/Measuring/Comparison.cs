@@ -20,6 +20,12 @@ internal sealed record Comparison(string Work, string Per, long Items, Contender
     /// <summary>Bytes read in one run, where the work reads a file.</summary>
     internal long Bytes { get; init; }
 
+    /// <summary>Width of vectors that the targets are set for, where the work runs in vector lanes; half as wide is expected to reach half. 0 for other work.</summary>
+    internal int TargetVectorBits { get; init; }
+
+    /// <summary>Items a second that should be reached at least, where that is stated beside the ratio.</summary>
+    internal double? PerSecondTarget { get; init; }
+
     /// <summary>Hours of one household's data that one run works through.</summary>
     internal double HoursOfData { get; init; }
 

@@ -24,6 +24,7 @@ internal static class Referee
             {
                 Work = comparison.Work, Per = comparison.Per, Items = comparison.Items, Bytes = comparison.Bytes, HoursOfData = comparison.HoursOfData,
                 Baseline = peer.Name, OursNs = ours, Target = target, Missing = peer.Missing, OurChecksum = checksums[comparison.Ours],
+                TargetVectorBits = comparison.TargetVectorBits, VectorBits = BatterySweep.VectorBits, PerSecondTarget = comparison.PerSecondTarget,
             };
             yield return peer.Missing is not null ? line : line with
             {

@@ -22,6 +22,15 @@ internal sealed record RatioLine
     /// <summary>How many times as fast as the baseline it should be at least.</summary>
     public double? Target { get; init; }
 
+    /// <summary>Width of vectors that the target is set for; 0 where the work does not run in vector lanes.</summary>
+    public int TargetVectorBits { get; init; }
+
+    /// <summary>Width of the vectors that ran. Unit: bits.</summary>
+    public int VectorBits { get; init; }
+
+    /// <summary>Items a second that should be reached at least.</summary>
+    public double? PerSecondTarget { get; init; }
+
     public long Bytes { get; init; }
 
     public double HoursOfData { get; init; }
@@ -39,7 +48,11 @@ internal sealed record RatioLine
     [JsonIgnore]
     public double? Ratio => BaselineNs / OursNs;
 
+    /// <summary>The target for the vectors that this processor has: narrower ones are expected to be slower in proportion.</summary>
+    [JsonIgnore]
+    public double? TargetHere => VectorBits < TargetVectorBits ? Target * VectorBits / TargetVectorBits : Target;
+
     /// <summary>Whether the target is met; a ratio without matching checksums counts for nothing.</summary>
     [JsonIgnore]
-    public bool? Met => Target is { } target && Ratio is { } ratio ? ChecksumsEqual && ratio >= target : null;
+    public bool? Met => TargetHere is { } target && Ratio is { } ratio ? ChecksumsEqual && ratio >= target : null;
 }

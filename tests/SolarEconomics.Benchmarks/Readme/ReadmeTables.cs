@@ -78,6 +78,8 @@ internal static class ReadmeTables
         var seconds = line.OursNs * line.Items / 1e9;
         var here = line.Per is "rate" ? Words.Time(line.OursNs / 1e9) + " each" : Words.Time(seconds);
         if (line.Bytes > 0) here += string.Create(CultureInfo.InvariantCulture, $", {line.Bytes / seconds / 1e6:#,0} MB/s");
+        if (line.PerSecondTarget is { } rate)
+            here += string.Create(CultureInfo.InvariantCulture, $", {1e9 / line.OursNs:#,0} {line.Per}s a second (aim {rate:#,0}, {(1e9 / line.OursNs >= rate ? "met" : "missed")})");
         if (line.HoursOfData > 0) here += $", {Words.Count((long)(line.HoursOfData / seconds))} hours of data per second";
         return here;
     }
@@ -87,11 +89,17 @@ internal static class ReadmeTables
 
     private static string Times(double? ratio) => ratio?.ToString(ratio >= 10 ? "0" : "0.0#", CultureInfo.InvariantCulture) ?? "";
 
-    private static string Aim(RatioLine line) => (line.Target, line.Met) switch
+    private static string Aim(RatioLine line)
     {
-        (null, _) => "",
-        ({ } target, null) => Times(target),
-        ({ } target, true) => Times(target) + ", met",
-        ({ } target, false) => Times(target) + (line.ChecksumsEqual ? ", missed" : ", results differ"),
-    };
+        if (line.Target is null) return "";
+        var aim = line.TargetHere == line.Target
+            ? Times(line.Target)
+            : string.Create(CultureInfo.InvariantCulture, $"{Times(line.Target)} with {line.TargetVectorBits}-bit vectors, {Times(line.TargetHere)} with {line.VectorBits}");
+        return line.Met switch
+        {
+            null => aim,
+            true => aim + ", met",
+            false => aim + (line.ChecksumsEqual ? ", missed" : ", results differ"),
+        };
+    }
 }

@@ -33,7 +33,7 @@ internal static class BatteryDispatch
             new InProcess<IReadOnlyList<BatteryCaseResult>>("ours", () => sweep.Run(cases, 1), Totals),
             [new Rival(Peer("numpy across scenarios, tuned", "tuned"), 25), new Rival(Peer("numpy across scenarios, plain", "plain"), 40)])
         {
-            HoursOfData = (double)Hours * count,
+            HoursOfData = (double)Hours * count, TargetVectorBits = 512,
         };
     }
 
@@ -45,7 +45,7 @@ internal static class BatteryDispatch
             new InProcess<IReadOnlyList<BatteryCaseResult>>("ours", () => sweep.Run(cases, Years), all => [all.Sum(r => r.Npv), all.Sum(r => r.ImportKwh.Sum())]),
             [new Rival(new CompiledPeer("C++ -O3 -ffast-math for this processor, 16 side by side", "battery_years.cpp", "-O3 -march=native -ffast-math", folder, Text(count)), null)])
         {
-            HoursOfData = (double)Hours * Years * count,
+            HoursOfData = (double)Hours * Years * count, PerSecondTarget = 6000,
         };
     }
 

@@ -27,6 +27,7 @@ internal static class MonteCarlo
                 new Rival(new PythonPeer("numpy tuned", "monte_carlo_tuned.py", arguments), tunedTarget),
             ])
         {
+            TargetVectorBits = 512,
             ByChance = 5 * plan.HowSure(options).Values.StandardErrorOfPercentile(0.1) * Math.Sqrt(2),
         };
     }
