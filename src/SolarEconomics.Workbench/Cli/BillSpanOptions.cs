@@ -5,7 +5,7 @@ using NodaTime.Text;
 namespace SolarEconomics.Workbench;
 
 /// <summary>Which readings <c>bill</c> and <c>compare</c> take, as typed, with the options that say it.</summary>
-internal sealed record BillSpanOptions(string Readings, string? From, string? To, string? Zone, string? Meter, string? ControlledLoad, bool Estimate)
+internal sealed record BillSpanOptions(string Readings, string? From, string? To, string? Zone, string? Meter, string? ControlledLoad, bool Estimate, IReadOnlyList<string> Conditions)
 {
     private static readonly Option<string> ReadingsOption = new("--readings")
     {
@@ -29,13 +29,18 @@ internal sealed record BillSpanOptions(string Readings, string? From, string? To
 
     private static readonly Option<bool> EstimateOption = new("--estimate") { Description = "Fill missing times with the mean of the same time of day; the bill then says that it is an estimate." };
 
+    private static readonly Option<string[]> ConditionOption = new("--condition")
+    {
+        Description = "A condition of the tariff that you meet, such as \"pay on time\"; once for each.", HelpName = "NAME", DefaultValueFactory = _ => [],
+    };
+
     internal static void AddTo(Command verb)
     {
-        foreach (var option in new Option[] { ReadingsOption, FromOption, ToOption, ZoneOption, MeterOption, ControlledLoadOption, EstimateOption }) verb.Options.Add(option);
+        foreach (var option in new Option[] { ReadingsOption, FromOption, ToOption, ZoneOption, MeterOption, ControlledLoadOption, EstimateOption, ConditionOption }) verb.Options.Add(option);
     }
 
     internal static BillSpanOptions Of(ParseResult parsed) => new(parsed.GetValue(ReadingsOption)!, parsed.GetValue(FromOption), parsed.GetValue(ToOption),
-        parsed.GetValue(ZoneOption), parsed.GetValue(MeterOption), parsed.GetValue(ControlledLoadOption), parsed.GetValue(EstimateOption));
+        parsed.GetValue(ZoneOption), parsed.GetValue(MeterOption), parsed.GetValue(ControlledLoadOption), parsed.GetValue(EstimateOption), parsed.GetValue(ConditionOption)!);
 
     internal LocalDate? FirstDay => Day("--from", From);
 

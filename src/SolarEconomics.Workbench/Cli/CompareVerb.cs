@@ -34,7 +34,7 @@ internal static class CompareVerb
         var (from, to, zone) = (span.FirstDay, span.EndDay, span.Clock);
         var answer = await Task.Run(() => (CompareRequest.Load(Path.GetFullPath(options.Tariffs, io.Folder), Path.GetFullPath(span.Readings, io.Folder), zone, new ReadOptions { Cancel = stop }) with
         {
-            From = from, To = to, Meter = span.Meter, ControlledLoadChannel = span.ControlledLoad, EstimateWhereMissing = span.Estimate, Today = options.Today,
+            From = from, To = to, Meter = span.Meter, ControlledLoadChannel = span.ControlledLoad, EstimateWhereMissing = span.Estimate, ConditionsMet = span.Conditions, Today = options.Today,
         }).Answer(stop), stop);
         await io.Out.WriteLineAsync(options.Json ? answer.ToJson() : FindingText.Write(answer.Say(CultureInfo.CurrentCulture)));
         return answer.HasTotals ? Exit.Fine : Exit.Failed;

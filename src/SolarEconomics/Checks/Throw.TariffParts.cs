@@ -61,6 +61,16 @@ internal static partial class Throw
     internal static ArgumentException BillingDates(IReadOnlyList<LocalDate> dates) =>
         new($"Found {(dates.Count == 0 ? "no days" : string.Join(", ", dates.Select(Iso)))}, expected at least two days, each after the one before.");
 
+    internal static RecordException NoGenerationReadings(Site site) => new(
+        $"{site.Name}: found no readings of generation, no counter and no rated modules, expected one of them: without it nobody can tell what the home would take without its plant. " +
+        "Add a channel of generation, or a plant with its rated power.");
+
+    internal static TariffException UnknownCondition(string condition, IReadOnlyList<string> conditions) => new(
+        $"Found condition \"{condition}\", expected {(conditions.Count == 0 ? "none, as the tariff names no condition" : "one that the tariff names: " + Nearest.List(condition, conditions))}.");
+
+    internal static string TwoCurrenciesCompared(TariffChoice a, TariffChoice b) =>
+        $"Found {a.Tariffs.Currency} in \"{a.Name}\" and {b.Tariffs.Currency} in \"{b.Name}\", expected tariffs of one currency to compare. Leave out those of the other, or compare them on their own.";
+
     internal static TariffException NeedsUseAndGeneration(Tariff tariff) => new(
         $"Tariff \"{tariff.Name}\": found no use and generation in the energy to bill, expected both, since it buys all that is generated and sells all that is used.");
 }

@@ -10,7 +10,7 @@ namespace SolarEconomics;
 public sealed partial record BillAnswer
 {
     /// <summary>The bill as JSON: <c>from</c>, <c>to</c> (excluded), <c>currency</c>, <c>lines</c>, <c>totalBeforeTax</c>, <c>tax</c>, <c>total</c>,
-    /// <c>coveredShare</c>, <c>isEstimate</c> and <c>unpriced</c>. Amounts are texts, so that no cent is lost; <c>null</c> where there is no total.</summary>
+    /// <c>coveredShare</c>, <c>isEstimate</c> and <c>unpriced</c>; where periods were asked for, <c>periods</c> with the totals of each. Amounts are texts, so that no cent is lost; <c>null</c> where there is no total.</summary>
     public string ToJson()
     {
         var buffer = new ArrayBufferWriter<byte>();
@@ -31,9 +31,26 @@ public sealed partial record BillAnswer
             json.WriteStartArray("unpriced");
             foreach (var path in Unpriced) json.WriteStringValue(path);
             json.WriteEndArray();
+            if (HasPeriods) WritePeriods(json);
             json.WriteEndObject();
         }
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
+    }
+
+    private void WritePeriods(Utf8JsonWriter json)
+    {
+        json.WriteStartArray("periods");
+        foreach (var bill in Bills)
+        {
+            json.WriteStartObject();
+            json.WriteString("from", LocalDatePattern.Iso.Format(bill.Period.Start));
+            json.WriteString("to", LocalDatePattern.Iso.Format(bill.Period.End));
+            WriteMoney(json, "totalBeforeTax", HasTotal ? bill.TotalBeforeTax : null);
+            WriteMoney(json, "tax", HasTotal ? bill.Tax : null);
+            WriteMoney(json, "total", HasTotal ? bill.Total : null);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
     }
 
     private static void WriteLine(Utf8JsonWriter json, BillLine line)

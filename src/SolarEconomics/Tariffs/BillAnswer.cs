@@ -12,6 +12,9 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
     /// <summary>Whether times without a reading were filled.</summary>
     public bool IsEstimate { get; init; }
 
+    /// <summary>Whether the days were cut into periods, each with a bill of its own.</summary>
+    public bool HasPeriods { get; init; }
+
     /// <summary>What the tariff says that cannot be priced here, by its path; empty where everything is priced.</summary>
     public IReadOnlyList<string> Unpriced { get; init; } = [];
 
@@ -64,9 +67,15 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
             [
                 new FindingTable($"The bill, line by line ({Currency})", ["part", "quantity", "unit", "rate", "amount", "why"],
                     [.. Lines.Select(l => Bill.Row(l, culture))]),
+                .. HasPeriods && HasTotal ? [ByPeriod(culture)] : Array.Empty<FindingTable>(),
             ],
         };
     }
+
+    private FindingTable ByPeriod(CultureInfo culture) => new($"Bill by bill ({Currency})", ["days", "before tax", "tax", "to pay"],
+        [.. Bills.Select(b => (IReadOnlyList<string>)[Wording.Days(b.Period, culture), Figure(b.TotalBeforeTax, culture), Figure(b.Tax, culture), Figure(b.Total, culture)])]);
+
+    private static string Figure(Money money, CultureInfo culture) => money.Amount.ToString("N2", culture);
 
     private IEnumerable<string> NotesOf()
     {

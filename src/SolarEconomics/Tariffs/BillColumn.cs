@@ -5,12 +5,14 @@ namespace SolarEconomics;
 /// <summary>One side's energy laid on a billing grid, with what the readings cover.</summary>
 internal sealed class BillColumn
 {
+    private static readonly Duration OneDay = Duration.FromHours(25);
     private readonly IntervalGrid _grid;
     private readonly double[] _covered;
+    private readonly DateTimeZone _billingZone;
 
-    internal BillColumn(IntervalGrid grid, IReadOnlyList<Channel> channels)
+    internal BillColumn(IntervalGrid grid, IReadOnlyList<Channel> channels, DateTimeZone billingZone)
     {
-        _grid = grid;
+        (_grid, _billingZone) = (grid, billingZone);
         Kwh = new double[grid.Count];
         _covered = new double[grid.Count];
         Array.Fill(_covered, 1.0);
@@ -92,20 +94,35 @@ internal sealed class BillColumn
 
     private void Lay(Channel channel, double[] covered)
     {
-        var step = _grid.Step.ToInt64Nanoseconds();
         for (var i = 0; i < channel.Count; i++)
         {
             if (channel.Quality[i].HasFlag(Quality.Missing)) continue;
-            var from = (channel.Starts[i] - _grid.Start).ToInt64Nanoseconds();
-            var length = (channel.Ends[i] - channel.Starts[i]).ToInt64Nanoseconds();
-            if (length <= 0 || from + length <= 0 || from >= step * _grid.Count) continue;
-            var last = Math.Min(_grid.Count - 1, (from + length - 1) / step);
-            for (var cell = Math.Max(0, from / step); cell <= last; cell++)
-            {
-                var shared = Math.Min(from + length, (cell + 1) * step) - Math.Max(from, cell * step);
-                Kwh[cell] += channel.Kwh[i] * ((double)shared / length);
-                covered[cell] += (double)shared / step;
-            }
+            var (start, end) = (channel.Starts[i], channel.Ends[i]);
+            if (end - start > OneDay && Midnight(start, _billingZone) && Midnight(end, _billingZone)) LayDays(start, end, channel.Kwh[i], covered);
+            else Lay(start, end, channel.Kwh[i], covered);
+        }
+    }
+
+    /// <summary>A total of several billing days: each day has the same share, a day of 23 hours as well, so that a change of price splits it by days.</summary>
+    private void LayDays(Instant start, Instant end, double kwh, double[] covered)
+    {
+        var days = new DateSpan(start.InZone(_billingZone).Date, end.InZone(_billingZone).Date);
+        for (var day = days.Start; day < days.End; day = day.PlusDays(1))
+            Lay(_billingZone.AtStartOfDay(day).ToInstant(), _billingZone.AtStartOfDay(day.PlusDays(1)).ToInstant(), kwh / days.Days, covered);
+    }
+
+    private void Lay(Instant start, Instant end, double kwh, double[] covered)
+    {
+        var step = _grid.Step.ToInt64Nanoseconds();
+        var from = (start - _grid.Start).ToInt64Nanoseconds();
+        var length = (end - start).ToInt64Nanoseconds();
+        if (length <= 0 || from + length <= 0 || from >= step * _grid.Count) return;
+        var last = Math.Min(_grid.Count - 1, (from + length - 1) / step);
+        for (var cell = Math.Max(0, from / step); cell <= last; cell++)
+        {
+            var shared = Math.Min(from + length, (cell + 1) * step) - Math.Max(from, cell * step);
+            Kwh[cell] += kwh * ((double)shared / length);
+            covered[cell] += (double)shared / step;
         }
     }
 

@@ -22,6 +22,9 @@ public sealed partial record BillRequest(TariffHistory Tariffs, Readings Reading
     /// <summary>Billing periods in order. Default: <see langword="null"/>, one bill for all days asked for.</summary>
     public IReadOnlyList<DateSpan>? Periods { get; init; }
 
+    /// <summary>How the days asked for are cut into bills, such as <c>BillingPeriods.Months</c>. Default: <see langword="null"/>, which takes <see cref="Periods"/>.</summary>
+    public Func<DateSpan, IReadOnlyList<DateSpan>>? PeriodsBy { get; init; }
+
     /// <summary>Whether times without a reading are filled with the mean of the same time of day, which marks the bill as an estimate. Default: no.</summary>
     public bool EstimateWhereMissing { get; init; }
 
@@ -37,17 +40,20 @@ public sealed partial record BillRequest(TariffHistory Tariffs, Readings Reading
 
     /// <summary>Works the bill out.</summary>
     /// <exception cref="RecordException">The readings hold no import of energy, or several meters and none is chosen, or no day is left between first and last.</exception>
-    /// <exception cref="TariffException">No tariff was in force on the first day.</exception>
+    /// <exception cref="TariffException">No tariff was in force on the first day, or a condition that the tariff does not name.</exception>
     public BillAnswer Answer()
     {
+        BillingOptions.CheckConditions(ConditionsMet, Tariffs.Versions);
         var asked = new BilledSpan { From = From, To = To, BillingZone = BillingZone, Meter = Meter, ControlledLoad = ControlledLoadChannel, EstimateWhereMissing = EstimateWhereMissing };
-        var read = BilledReadings.Of(asked, Readings, Zone, Tariffs.Versions.Any(v => v.PricesControlledLoad));
-        var options = new BillingOptions { BillingZone = read.BillingZone, Periods = Periods ?? [read.Days], ConditionsMet = ConditionsMet };
+        var read = BilledReadings.Of(asked, Readings, Zone, Tariffs.Versions);
+        var periods = PeriodsBy?.Invoke(read.Days) ?? Periods;
+        var options = new BillingOptions { BillingZone = read.BillingZone, Periods = periods ?? [read.Days], ConditionsMet = ConditionsMet };
         var plan = Tariffs.On(read.Grid, Zone, options);
         return new BillAnswer(read.Days, Tariffs.Currency, plan.Bills(read.Energy), read.CoveredShare)
         {
             IsEstimate = read.IsEstimate,
-            Unpriced = Tariffs.Unpriced,
+            HasPeriods = periods is not null,
+            Unpriced = Tariffs.UnpricedBeside(ConditionsMet),
             Clocks = $"Hours follow {(Tariffs.Latest.Zone ?? Zone).Id}, billing days follow {read.BillingZone.Id}.",
             ReadingNotes = read.Notes,
         };

@@ -1,12 +1,10 @@
-using System.Globalization;
-
 namespace SolarEconomics;
 
 /// <summary>The same home's bills as they are, without its battery, and without any plant.</summary>
 /// <param name="Actual">Bills of what flowed through the meter.</param>
 /// <param name="WithoutBattery">Bills of the same use and generation without a store.</param>
 /// <param name="WithoutSolar">Bills of the same use without any plant.</param>
-public sealed record BillWithAndWithout(IReadOnlyList<Bill> Actual, IReadOnlyList<Bill> WithoutBattery, IReadOnlyList<Bill> WithoutSolar) : IFinding
+public sealed partial record BillWithAndWithout(IReadOnlyList<Bill> Actual, IReadOnlyList<Bill> WithoutBattery, IReadOnlyList<Bill> WithoutSolar) : IFinding
 {
     /// <summary>Bills with and without plant and battery, under one plan.</summary>
     /// <param name="plan">The tariff laid on the grid.</param>
@@ -35,20 +33,6 @@ public sealed record BillWithAndWithout(IReadOnlyList<Bill> Actual, IReadOnlyLis
 
     /// <summary>What the battery saves beside the plant; below 0 where it costs more than it saves.</summary>
     public Money SavedByBattery => Sum(WithoutBattery) - Sum(Actual);
-
-    /// <inheritdoc/>
-    public Finding Say(CultureInfo culture)
-    {
-        ArgumentNullException.ThrowIfNull(culture);
-        string Figure(Money money) => Wording.Exact(money, culture);
-        IReadOnlyList<string> Row(string name, IReadOnlyList<Bill> bills) => [name, Figure(Sum(bills)), Figure(Sum(bills) - Sum(Actual))];
-        return new Finding(Figure(SavedByAll), $"less on the bills than without any plant; {Figure(SavedByBattery)} of it is the battery's.")
-        {
-            Notes = ["Without a battery, generation meets use within each interval: a lower bound of what then flows through the meter."],
-            Cautions = [Bill.Caution],
-            Tables = [new FindingTable("Bills with and without", ["home", "bills", "more than today"], [Row("as it is", Actual), Row("without battery", WithoutBattery), Row("without plant", WithoutSolar)])],
-        };
-    }
 
     private static Money Sum(IReadOnlyList<Bill> bills) => bills.Skip(1).Aggregate(bills[0].Total, (sum, bill) => sum + bill.Total);
 }

@@ -5,6 +5,9 @@ namespace SolarEconomics;
 /// <summary>The channels of one meter that a bill counts, sorted by what they count.</summary>
 internal sealed record BilledChannels(IReadOnlyList<Channel> Import, IReadOnlyList<Channel> Export, IReadOnlyList<Channel> ControlledLoad)
 {
+    /// <summary>Channels of reactive energy taken; empty where none is metered.</summary>
+    internal IReadOnlyList<Channel> Reactive { get; init; } = [];
+
     /// <summary>What was decided on the way, one sentence each.</summary>
     internal IReadOnlyList<string> Notes { get; init; } = [];
 
@@ -24,10 +27,12 @@ internal sealed record BilledChannels(IReadOnlyList<Channel> Import, IReadOnlyLi
         }
         else if (meters.Count > 1) throw Throw.SeveralMeters(meters);
         var apart = controlledLoad is not null ? Named(import, controlledLoad) : controlledLoadIsPriced ? Likely(import, export) : [];
-        if (apart.Count == 0) return new BilledChannels(import, export, []);
+        var reactive = readings.Channels.Where(c => IsReactive(c) && c.Count > 0 && (meter is null || string.Equals(c.Meter, meter, StringComparison.OrdinalIgnoreCase))).ToList();
+        if (apart.Count == 0) return new BilledChannels(import, export, []) { Reactive = reactive };
         var names = DayWords.And([.. apart.Select(c => $"\"{c.Name}\"")]);
         return new BilledChannels([.. import.Except(apart)], export, apart)
         {
+            Reactive = reactive,
             Notes = [controlledLoad is not null ? $"{names} is billed as the controlled load." : $"{names} is billed as the controlled load: the tariff prices one, and this channel takes energy without sending any. Name another channel where that is wrong."],
         };
     }
@@ -48,6 +53,10 @@ internal sealed record BilledChannels(IReadOnlyList<Channel> Import, IReadOnlyLi
         var apart = import.Where(c => Element(c) is > 1 and { } element && !elements.Contains(element)).ToList();
         return apart.Count < import.Count ? apart : [];
     }
+
+    /// <summary>Reactive energy that the home takes: K in a suffix such as K1, or "export" in a name, is what it sends.</summary>
+    private static bool IsReactive(Channel channel) => string.Equals(channel.Unit, "kVArh", StringComparison.OrdinalIgnoreCase)
+        && !channel.Name.Contains("export", StringComparison.OrdinalIgnoreCase) && !(channel.Clock is not null && Suffix(channel).StartsWith('K'));
 
     private static string Suffix(Channel channel) => channel.Name[(channel.Name.LastIndexOf(' ') + 1)..];
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 
 namespace SolarEconomics;
@@ -10,9 +11,12 @@ internal sealed record BilledReadings(IntervalGrid Grid, DateSpan Days, DateTime
     internal IReadOnlyList<string> Notes { get; init; } = [];
 
     /// <exception cref="RecordException">The readings hold no import of energy, or several meters and none is chosen, or no day is left between first and last.</exception>
-    internal static BilledReadings Of(BilledSpan asked, Readings readings, DateTimeZone zone, bool controlledLoadIsPriced)
+    internal static BilledReadings Of(BilledSpan asked, Readings readings, DateTimeZone zone, IEnumerable<Tariff> tariffs)
     {
-        var channels = BilledChannels.Of(readings, asked.Meter, asked.ControlledLoad, controlledLoadIsPriced);
+        var priced = tariffs.ToList();
+        var channels = BilledChannels.Of(readings, asked.Meter, asked.ControlledLoad, priced.Exists(t => t.PricesControlledLoad));
+        var pricesReactive = priced.Exists(t => t.Parts.Any(p => p.PricesReactive));
+        var reactive = pricesReactive ? channels.Reactive : [];
         var import = channels.Import.Concat(channels.ControlledLoad).ToList();
         var start = import.Min(c => c.Start!.Value);
         var end = import.Max(c => c.End!.Value);
@@ -20,14 +24,33 @@ internal sealed record BilledReadings(IntervalGrid Grid, DateSpan Days, DateTime
         var from = asked.From ?? start.InZone(billingZone).Date;
         var to = asked.To ?? (end - Duration.Epsilon).InZone(billingZone).Date.PlusDays(1);
         if (to <= from) throw Throw.NoBillingDay(from, to);
-        var grid = BillColumn.Grid(import.Concat(channels.Export), from, to, billingZone);
-        BillColumn[] columns = [new(grid, channels.Import), new(grid, channels.Export), new(grid, channels.ControlledLoad)];
+        var grid = BillColumn.Grid(import.Concat(channels.Export).Concat(reactive), from, to, billingZone);
+        BillColumn[] columns = [.. new[] { channels.Import, channels.Export, channels.ControlledLoad, reactive }.Select(side => new BillColumn(grid, side, billingZone))];
         BillColumn.CoverTogether(columns);
         var share = columns[0].CoveredShare;
         var estimate = asked.EstimateWhereMissing && share is > 0 and < 1;
         if (estimate)
             foreach (var column in columns) column.FillByTimeOfDay(billingZone);
-        var energy = new MeteredEnergy(columns[0].Kwh, columns[1].Kwh) { ControlledLoadKwh = channels.ControlledLoad.Count > 0 ? columns[2].Kwh : [] };
-        return new BilledReadings(grid, new DateSpan(from, to), billingZone, energy, share) { IsEstimate = estimate, Notes = channels.Notes };
+        var energy = new MeteredEnergy(columns[0].Kwh, columns[1].Kwh)
+        {
+            ControlledLoadKwh = channels.ControlledLoad.Count > 0 ? columns[2].Kwh : [], ReactiveKvarh = reactive.Count > 0 ? columns[3].Kwh : [],
+        };
+        return new BilledReadings(grid, new DateSpan(from, to), billingZone, energy, share)
+        {
+            IsEstimate = estimate,
+            Notes = [.. channels.Notes, .. NotesOn(import.Concat(channels.Export)), .. pricesReactive && reactive.Count == 0 ? ["No reactive energy is metered: power in kVA counts as in kW, a power factor of 1."] : Array.Empty<string>()],
+        };
+    }
+
+    private static IEnumerable<string> NotesOn(IEnumerable<Channel> channels)
+    {
+        foreach (var channel in channels)
+        {
+            var longest = Duration.Zero;
+            for (var i = 0; i < channel.Count; i++) longest = Duration.Max(longest, channel.Ends[i] - channel.Starts[i]);
+            if (longest > Duration.FromHours(1))
+                yield return string.Create(CultureInfo.InvariantCulture,
+                    $"\"{channel.Name}\" has readings of up to {longest.TotalHours:0.#} hours: each is spread evenly over its days and their hours, so prices by the hour are met on average only.");
+        }
     }
 }

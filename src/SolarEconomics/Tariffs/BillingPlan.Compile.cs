@@ -16,12 +16,18 @@ public sealed partial class BillingPlan
         var segments = new List<PlanSegment>();
         for (var period = 0; period < whole.Count; period++)
         {
-            foreach (var (tariff, days) in history.During(whole[period].Cut))
+            var versions = history.During(whole[period].Cut).ToList();
+            // The version that begins within the bill says how its energy is split.
+            var byDays = versions.Skip(1).Any(v => v.Version.EnergyAtChange == EnergySplit.ByDays);
+            foreach (var (tariff, days) in versions)
             {
                 var (startsPeriod, endsPeriod) = (days.Start == whole[period].Cut.Start, days.End == whole[period].Cut.End);
                 if (!known.TryGetValue(tariff, out var made))
                     known.Add(tariff, made = (new DayCalendar(tariff), new Dictionary<EnergyPart, BandTable>(ReferenceEqualityComparer.Instance)));
-                var context = new SegmentContext(tariff, days, whole[period].Whole, startsPeriod, endsPeriod, zone, billingZone, ticks, made.Calendar, made.Tables);
+                var context = new SegmentContext(tariff, days, whole[period].Whole, startsPeriod, endsPeriod, zone, billingZone, ticks, made.Calendar, made.Tables)
+                {
+                    EnergyDays = byDays ? whole[period].Cut : days,
+                };
                 segments.Add(new PlanSegment(period, tariff, [.. tariff.Parts.Where(options.Applies).Select(part => part.On(context))]));
             }
         }

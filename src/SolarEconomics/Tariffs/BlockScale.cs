@@ -32,6 +32,15 @@ internal static class BlockScale
         _ => Of(BlockPeriod.Bill, days, wholePeriod),
     };
 
+    /// <summary>How many days, months or years a charge counts whose season takes some of the days only. A price for a bill is for all of its days.</summary>
+    internal static decimal Of(ChargePeriod per, DateSpan days, DateSpan wholePeriod, Func<LocalDate, bool> counts) => per switch
+    {
+        ChargePeriod.Day => Share(days, d => counts(d) ? 1 : 0),
+        ChargePeriod.Month => Share(days, d => counts(d) ? 1m / CalendarSystem.Iso.GetDaysInMonth(d.Year, d.Month) : 0),
+        ChargePeriod.Year => Share(days, d => counts(d) ? 1m / CalendarSystem.Iso.GetDaysInYear(d.Year) : 0),
+        _ => Of(per, days, wholePeriod),
+    };
+
     /// <summary>The stretches of a bill in which blocks start anew.</summary>
     internal static IReadOnlyList<DateSpan> Stretches(BlockPeriod per, DateSpan days, DateSpan wholePeriod) => per switch
     {

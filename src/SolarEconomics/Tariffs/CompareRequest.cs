@@ -32,14 +32,17 @@ public sealed partial record CompareRequest(IReadOnlyList<TariffChoice> Choices,
     /// <summary>Share of the tax that the home reclaims, such as a workshop's. Range: 0 to 1. Default: 0.</summary>
     public decimal TaxReclaimedShare { get; init; }
 
+    /// <summary>Names of the conditions that the home meets, such as <c>pay on time</c>. Default: none.</summary>
+    public IReadOnlyList<string> ConditionsMet { get; init; } = [];
+
     /// <summary>Bills the readings under every tariff, over all days as <see cref="BillRequest"/> does and year by year, and ranks the totals.</summary>
     /// <param name="cancel">Stops between two tariffs.</param>
     /// <exception cref="RecordException">The readings hold no import of energy, or several meters and none is chosen.</exception>
-    /// <exception cref="TariffException">There is no tariff, there are two currencies, or today's is not among the choices.</exception>
+    /// <exception cref="TariffException">There is no tariff, there are two currencies, a condition that no tariff names, or today's is not among the choices.</exception>
     public CompareAnswer Answer(CancellationToken cancel = default)
     {
         var asked = new BilledSpan { From = From, To = To, BillingZone = BillingZone, Meter = Meter, ControlledLoad = ControlledLoadChannel, EstimateWhereMissing = EstimateWhereMissing };
-        var readings = BilledReadings.Of(asked, Readings, Zone, Choices.Any(c => c.Tariffs.Latest.PricesControlledLoad));
-        return TariffRanking.Of(Choices, readings, Zone, Today, TaxReclaimedShare, cancel);
+        var readings = BilledReadings.Of(asked, Readings, Zone, Choices.Select(c => c.Tariffs.Latest));
+        return TariffRanking.Of(Choices, readings, Zone, new RankingTerms(Today, TaxReclaimedShare, ConditionsMet), cancel);
     }
 }

@@ -27,6 +27,9 @@ public sealed record DemandCharge(string Name, decimal PerKw, RateWindow Window,
     /// <summary>Whether each day's highest demand is charged and added up, rather than the bill's. Default: no.</summary>
     public bool EachDay { get; init; }
 
+    /// <summary>Whether each calendar month's own highest demand is charged in a bill of several, whatever the price is for. A price for a month always is. Default: no.</summary>
+    public bool EachMonth { get; init; }
+
     /// <summary>The power that is measured. Default: real power.</summary>
     public DemandUnit Unit { get; init; }
 
@@ -46,6 +49,8 @@ public sealed record DemandCharge(string Name, decimal PerKw, RateWindow Window,
     /// <remarks>Equation: max(kW, a·kVA, b·kW earlier). Source: bill-13.</remarks>
     public static decimal BilledKw(decimal kw, decimal kva, decimal kvaShare, decimal earlierKw, decimal earlierShare) =>
         Math.Max(kw, Math.Max(kva * kvaShare, earlierKw * earlierShare));
+
+    internal override bool PricesReactive => Unit == DemandUnit.KilovoltAmpere || KvaShare > 0;
 
     internal override SegmentPart On(SegmentContext context) => new SegmentDemand(this, context);
 

@@ -2,14 +2,15 @@ using System.Text.Json;
 
 namespace SolarEconomics;
 
-/// <content>What an energy plan pays for export, and its discounts.</content>
+/// <content>What an energy plan pays for export.</content>
 internal sealed partial class EnergyPlanFile
 {
     private void ReadFeedIn(JsonElement contract, string at)
     {
         // Several feed-in entries are alternatives or government schemes: the first that can be priced counts, the others are listed.
         // A retailer's own rate is open to all; a government's scheme is for those who have it.
-        foreach (var (entry, place) in List(contract, "solarFeedInTariff", at).OrderBy(e => Text(e.Item, "payerType") == "GOVERNMENT"))
+        foreach (var (entry, place) in List(contract, "solarFeedInTariff", at)
+            .OrderBy(e => Text(e.Item, "payerType") == "GOVERNMENT").ThenBy(e => Text(e.Item, "endDate") is not null))
         {
             if (_tariff.EnergyParts(EnergySide.Export).Any()) return;
             var rates = new List<EnergyRate>();
@@ -33,20 +34,4 @@ internal sealed partial class EnergyPlanFile
 
     private static bool HasTimes(JsonElement timed) =>
         timed.TryGetProperty("timeVariations", out var times) && times.ValueKind == JsonValueKind.Array && times.GetArrayLength() > 0;
-
-    private void ReadDiscounts(JsonElement contract, string at)
-    {
-        foreach (var (discount, place) in List(contract, "discounts", at))
-        {
-            // A discount with a condition is for those who meet it, which no record here says.
-            if (Text(discount, "type") != "GUARANTEED") continue;
-            var name = Text(discount, "displayName") ?? "discount";
-            foreach (var (field, parts) in new[] { ("percentOfBill", Array.Empty<string>()), ("percentOfUse", _tariff.PricesControlledLoad ? ["import", "controlled load"] : ["import"]) })
-            {
-                if (discount.TryGetProperty(field, out var share) && share.ValueKind == JsonValueKind.Object
-                    && Number(share, "rate", $"{place}/{field}") is { } rate)
-                    _tariff = _tariff.With(new PercentCharge(name, -rate, parts));
-            }
-        }
-    }
 }

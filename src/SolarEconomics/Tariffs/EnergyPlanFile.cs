@@ -48,27 +48,50 @@ internal sealed partial class EnergyPlanFile
 
     private void ReadContract(JsonElement contract, string at)
     {
-        // The form takes Australian eastern standard time where it names no clock.
-        if (Text(contract, "timeZone") != "LOCAL" && !List(contract, "tariffPeriod", at).Any(p => Text(p.Item, "timeZone") == "LOCAL")) _tariff = _tariff.OnClock(MarketClock);
         var periods = List(contract, "tariffPeriod", at).ToList();
+        ReadClock(contract, periods);
         if (periods.Count == 0)
         {
             _problems.Add(_json.At(at, "no field \"tariffPeriod\" with anything in it", "at least one period with its prices"));
             return;
         }
-        var rates = new List<EnergyRate>();
+        var rates = new List<(string Type, EnergyRate Rate)>();
         foreach (var (period, place) in periods)
         {
             var season = SeasonOf(period, place);
             ReadSupply(period, place, season);
-            rates.AddRange(ReadRates(period, place, season));
+            rates.AddRange(ReadRates(period, place, season).Select(rate => (Text(period, "type") ?? "OTHER", rate)));
             ReadDemand(period, place, season);
         }
-        if (rates.Count > 0) _tariff = _tariff.With(new EnergyPart("import", EnergySide.Import, Named(rates)));
+        if (rates.Count > 0) _tariff = WithImport(rates);
         else _problems.Add(_json.At(at + "/tariffPeriod", "no price per kWh", "a field \"singleRate\" or \"timeOfUseRates\" with unit prices"));
+        ReadFees(contract, at);
         ReadControlledLoad(contract, at);
         ReadFeedIn(contract, at);
         ReadDiscounts(contract, at);
+        ReadEligibility(contract, at);
+    }
+
+    /// <summary>All rates as one part; where they claim hours twice, those of each type of charge, such as a network's and a retailer's, stand on top of each other.</summary>
+    private Tariff WithImport(List<(string Type, EnergyRate Rate)> rates)
+    {
+        var joined = _tariff.With(new EnergyPart("import", EnergySide.Import, Named([.. rates.Select(r => r.Rate)])));
+        var types = rates.GroupBy(r => r.Type, StringComparer.Ordinal).ToList();
+        if (types.Count == 1 || !TariffCheck.Mistakes(joined).Any()) return joined;
+        var apart = _tariff;
+        foreach (var type in types)
+            apart = apart.With(new EnergyPart(type == types[0] ? "import" : "import, " + type.Key.ToLowerInvariant().Replace('_', ' '), EnergySide.Import, Named([.. type.Select(r => r.Rate)])));
+        return TariffCheck.Mistakes(apart).Any() ? joined : apart;
+    }
+
+    /// <summary>The form takes Australian eastern standard time where it names no clock; a period's own clock stands before the contract's.</summary>
+    private void ReadClock(JsonElement contract, List<(JsonElement Item, string Place)> periods)
+    {
+        var general = Text(contract, "timeZone") ?? "AEST";
+        var clock = periods.Count > 0 ? Text(periods[0].Item, "timeZone") ?? general : general;
+        foreach (var (period, place) in periods)
+            if ((Text(period, "timeZone") ?? general) != clock) _unpriced.Add(place + "/timeZone");
+        if (clock != "LOCAL") _tariff = _tariff.OnClock(MarketClock);
     }
 
     private void ReadSupply(JsonElement period, string at, string? season)
@@ -79,25 +102,15 @@ internal sealed partial class EnergyPlanFile
             _tariff = _tariff.With(new SupplyCharge("supply charge", amount) { Season = season });
             return;
         }
+        if (List(period, "bandedDailySupplyCharges", at).ToList() is [var band] && !band.Item.TryGetProperty("volume", out _) && Number(band.Item, "unitPrice", band.Place) is { } only)
+        {
+            // One band for all use is a daily charge; several depend on the use of a year, which the plan does not tell apart from here.
+            _tariff = _tariff.With(new SupplyCharge("supply charge", only) { Season = season });
+            return;
+        }
         if (!period.TryGetProperty("singleRate", out var single) || single.ValueKind != JsonValueKind.Object) return;
         foreach (var field in new[] { "dailySupplyCharge", "dailySupplyCharges" })
             if (single.TryGetProperty(field, out _) && Number(single, field, at + "/singleRate") is { } amount)
                 _tariff = _tariff.With(new SupplyCharge("supply charge", amount) { Season = season });
-    }
-
-    private void ReadDemand(JsonElement period, string at, string? season)
-    {
-        foreach (var (charge, place) in List(period, "demandCharges", at))
-        {
-            var unit = Text(charge, "measureUnit") ?? "KW";
-            if (unit != "KW" || Number(charge, "amount", place) is not { } amount || Window(charge, place, season) is not { } window) continue;
-            var per = Text(charge, "chargePeriod") switch { "DAY" => ChargePeriod.Day, "MONTH" => ChargePeriod.Month, _ => ChargePeriod.Bill };
-            _tariff = _tariff.With(new DemandCharge(Text(charge, "displayName") ?? "demand", amount, window, per)
-            {
-                EachDay = Text(charge, "measurementPeriod") == "DAY" && per == ChargePeriod.Day,
-                MinimumKw = charge.TryGetProperty("minDemand", out _) ? Number(charge, "minDemand", place) ?? 0 : 0,
-            });
-            if (charge.TryGetProperty("maxDemand", out _)) _unpriced.Add(place + "/maxDemand");
-        }
     }
 }

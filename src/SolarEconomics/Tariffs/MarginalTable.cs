@@ -29,8 +29,14 @@ public sealed class MarginalTable : IFinding
     /// <exception cref="ArgumentException">A column has another length than the grid, or holds no finite number somewhere.</exception>
     public static MarginalTable Of(TariffHistory tariffs, IntervalGrid grid, MeteredEnergy energy, DateTimeZone zone, double differenceKwh = 1, CancellationToken cancel = default)
     {
-        ArgumentNullException.ThrowIfNull(tariffs);
         ArgumentNullException.ThrowIfNull(energy);
+        return Of(tariffs, grid, energy, zone, differenceKwh, (intervals, moreUseKwh) => With(energy, intervals, moreUseKwh), cancel);
+    }
+
+    private static MarginalTable Of(TariffHistory tariffs, IntervalGrid grid, MeteredEnergy energy, DateTimeZone zone, double differenceKwh,
+        Func<int[], double, MeteredEnergy> changed, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(tariffs);
         _ = Require.Within(differenceKwh, 1e-6, 1e6, "kWh");
         var exact = TariffHistory.Of([.. tariffs.Versions.Select(v => v.Rounded(RoundingMode.HalfUp, RoundingPlace.Nowhere))]);
         var plan = exact.On(grid, zone);
@@ -41,10 +47,27 @@ public sealed class MarginalTable : IFinding
         {
             cancel.ThrowIfCancellationRequested();
             int[] intervals = [.. cell];
-            double Change(double moreUseKwh) => (double)(plan.Bills(With(energy, intervals, moreUseKwh / intervals.Length)).Sum(b => b.Total.Amount) - bill) / differenceKwh;
+            double Change(double moreUseKwh) => (double)(plan.Bills(changed(intervals, moreUseKwh / intervals.Length)).Sum(b => b.Total.Amount) - bill) / differenceKwh;
             cells.Add(new MarginalCell(cell.Key.Month, cell.Key.Hour, Generated: -Change(-differenceKwh), Used: Change(differenceKwh)));
         }
         return new MarginalTable(cells, tariffs.Currency, differenceKwh);
+    }
+
+    /// <summary>The table of a home from its records.</summary>
+    /// <param name="site">Place, clock and plant.</param>
+    /// <param name="readings">Its readings; import is needed.</param>
+    /// <param name="tariffs">The history; rounding is left out.</param>
+    /// <exception cref="RecordException">The readings hold no import.</exception>
+    public static MarginalTable Of(Site site, Readings readings, TariffHistory tariffs) => Of(HomeEnergy.Of(site, readings, tariffs));
+
+    /// <summary>The table of a home as it is or with another plant. A modelled battery stores the kWh or gives it later; a recorded one is left as it was.</summary>
+    /// <param name="home">Its energy, such as <c>HomeEnergy.Of(site, readings, tariffs).WithoutPlant()</c>.</param>
+    /// <param name="differenceKwh">δ, above 0. Default: 1 kWh for each cell.</param>
+    /// <param name="cancel">Stops between two cells.</param>
+    public static MarginalTable Of(HomeEnergy home, double differenceKwh = 1, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(home);
+        return Of(home.Tariffs, home.Grid, home.Energy, home.Site.Zone, differenceKwh, home.Changed, cancel);
     }
 
     /// <summary>What a kWh of use is worth when it is moved from one hour to another, the mean of the months.</summary>
@@ -77,7 +100,7 @@ public sealed class MarginalTable : IFinding
     private static string At(MarginalCell cell, CultureInfo culture) => $"{culture.DateTimeFormat.GetMonthName(cell.Month)} at {cell.Hour.ToString("00", culture)}:00";
 
     /// <summary>The same energy with a little more or less used in some intervals: export and import give way in turn, and neither falls below zero.</summary>
-    private static MeteredEnergy With(MeteredEnergy energy, int[] intervals, double moreUseKwh)
+    internal static MeteredEnergy With(MeteredEnergy energy, int[] intervals, double moreUseKwh)
     {
         var (import, export) = (energy.ImportKwh.AsSpan().ToArray(), energy.ExportKwh.AsSpan().ToArray());
         foreach (var i in intervals)

@@ -7,6 +7,8 @@ namespace SolarEconomics;
 /// <param name="Of">Names of the parts whose lines it takes; empty means all charges before it.</param>
 public sealed record PowerFactorCharge(string Name, decimal Least, decimal FractionPerHundredth, IReadOnlyList<string> Of) : TariffPart(Name)
 {
+    internal override bool PricesReactive => true;
+
     internal override SegmentPart On(SegmentContext context) => new SegmentPowerFactor(this, context);
 
     internal override IEnumerable<TariffMistake> Mistakes(Tariff tariff, DayCalendar calendar)

@@ -31,6 +31,12 @@ internal sealed class SegmentContext
 
     internal DateSpan WholePeriod { get; }
 
+    /// <summary>The days whose energy the segment shares in: its own, or those of the whole bill where it is split by days.</summary>
+    internal required DateSpan EnergyDays { get; init; }
+
+    /// <summary>The segment's share of that energy.</summary>
+    internal double EnergyShare => EnergyDays == Days ? 1 : (double)Days.Days / EnergyDays.Days;
+
     internal DateTimeZone BillingZone { get; }
 
     /// <summary>The clock that hours follow.</summary>

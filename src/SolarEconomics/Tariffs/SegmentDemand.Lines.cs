@@ -1,3 +1,5 @@
+using NodaTime;
+
 namespace SolarEconomics;
 
 /// <content>Measuring and pricing the demand of some days.</content>
@@ -5,28 +7,27 @@ internal sealed partial class SegmentDemand
 {
     private void AddLine(DateSpan days, BillRun run, List<BillLine> lines)
     {
-        var highest = new decimal[_charge.EachDay ? _context.Days.Days : 1];
-        var counted = false;
+        // A day on which nothing counts, such as a weekend, has no demand, and no least one either.
+        var highest = new decimal?[_charge.EachDay ? _context.Days.Days : 1];
         foreach (var (first, count, day) in _averages)
         {
             if (!days.Contains(_context.Days.Start.PlusDays(day))) continue;
-            counted = true;
             ref var top = ref highest[_charge.EachDay ? day : 0];
-            top = Math.Max(top, Measured(first, count, run));
+            top = Math.Max(top ?? 0, Measured(first, count, run));
         }
-        if (!counted) return;
+        if (highest.Max() is not { } most) return;
         var earlier = run.Carry.DemandsKw(_charge.Name);
         var remembered = earlier.Skip(Math.Max(0, earlier.Count - _charge.RatchetBills)).Append(_charge.EarlierKw).Max();
         var floor = Math.Max(_charge.MinimumKw, remembered * _charge.RatchetShare);
         var season = _context.Tariff.Seasons.FirstOrDefault(s => string.Equals(s.Name, _charge.RatchetSeason, StringComparison.Ordinal));
-        if (season is null || season.Contains(days.Start)) earlier.Add(highest.Max());
-        var charged = highest.Select(kw => Math.Max(kw, floor)).ToArray();
-        var periods = _charge.EachDay ? 1m : BlockScale.Of(_charge.Per, days, _context.WholePeriod);
+        if (season is null || season.Contains(days.Start)) earlier.Add(most);
+        var charged = highest.OfType<decimal>().Select(kw => Math.Max(kw, floor)).ToArray();
+        var periods = _charge.EachDay ? 1m : BlockScale.Of(_charge.Per, days, _context.WholePeriod, Counts);
         var unit = RuleWords.Unit(_charge.Unit) + " " + RuleWords.Unit(_charge.EachDay ? ChargePeriod.Day : _charge.Per);
         if (_charge.Steps.Count == 0)
         {
             lines.Add(BillWriter.Line(_context, _charge, _charge.Name, charged.Sum() * periods, unit, _charge.PerKw, 1,
-                RuleWords.Demand(_charge, highest.Max(), floor, _context.Tariff)));
+                RuleWords.Demand(_charge, most, floor, _context.Tariff)));
             return;
         }
         var inSteps = new decimal[_charge.Steps.Count];
@@ -34,8 +35,12 @@ internal sealed partial class SegmentDemand
         for (var i = 0; i < inSteps.Length; i++)
             if (inSteps[i] != 0)
                 lines.Add(BillWriter.Line(_context, _charge, RuleWords.Step(_charge, i), inSteps[i] * periods, unit, _charge.Steps[i].Price, 1,
-                    RuleWords.Demand(_charge, highest.Max(), floor, _context.Tariff)));
+                    RuleWords.Demand(_charge, most, floor, _context.Tariff)));
     }
+
+    /// <summary>Whether a day belongs to the season in which demand counts.</summary>
+    private bool Counts(LocalDate day) => _charge.Window.Season is not { } name
+        || _context.Tariff.Seasons.FirstOrDefault(s => string.Equals(s.Name, name, StringComparison.Ordinal)) is not { } season || season.Contains(day);
 
     /// <summary>The demand of one average as the charge measures it: kW, kVA, or kW lifted to a share of the kVA.</summary>
     private decimal Measured(int first, int count, BillRun run)

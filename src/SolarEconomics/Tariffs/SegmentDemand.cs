@@ -39,7 +39,7 @@ internal sealed partial class SegmentDemand : SegmentPart
 
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {
-        if (_charge.EachDay || _charge.Per != ChargePeriod.Month) AddLine(_context.Days, run, lines);
+        if (_charge.EachDay || !(_charge.EachMonth || _charge.Per == ChargePeriod.Month)) AddLine(_context.Days, run, lines);
         else foreach (var month in BlockScale.Stretches(BlockPeriod.Month, _context.Days, _context.WholePeriod)) AddLine(month, run, lines);
     }
 }

@@ -69,14 +69,21 @@ internal sealed partial class SegmentEnergy
     /// <summary>Energy at one rate over some days; <paramref name="at"/> moves on to the interval after them.</summary>
     private decimal KwhOf(DateSpan days, ReadOnlySpan<double> kwh, byte band, ref int at)
     {
-        var end = Math.Min(_context.Ticks.FirstFrom(_context.Second(days.End)), First + _bands.Length);
+        // Split by days, each of them has the same part of the bill's energy at this rate.
+        if (_share != 1) return Quantity(KwhAt(band, kwh, First, First + _bands.Length) * days.Days / _context.EnergyDays.Days);
+        var from = at;
+        at = Math.Min(_context.Ticks.FirstFrom(_context.Second(days.End)), First + _bands.Length);
+        return Quantity(KwhAt(band, kwh, from, at));
+    }
+
+    private double KwhAt(byte band, ReadOnlySpan<double> kwh, int from, int end)
+    {
         var sum = 0.0;
-        for (var i = at; i < end; i++)
+        for (var i = from; i < end; i++)
             if (_bands[i - First] == band) sum += kwh[i];
         foreach (var piece in _pieces)
-            if (piece.Band == band && piece.Interval >= at && piece.Interval < end) sum += kwh[piece.Interval] * piece.Share;
-        at = end;
-        return Quantity(sum);
+            if (piece.Band == band && piece.Interval >= from && piece.Interval < end) sum += kwh[piece.Interval] * piece.Share;
+        return sum;
     }
 
     /// <summary>Metered kWh as the part prices them.</summary>

@@ -8,23 +8,26 @@ internal sealed partial class SegmentEnergy : SegmentPart
     private readonly SplitPiece[] _pieces;
     private readonly SegmentContext _context;
     private readonly double[] _ratesWithTax;
+    private readonly double _share;
 
     internal SegmentEnergy(EnergyPart part, SegmentContext context)
     {
         Part = part;
         _context = context;
         var (ticks, clock, table) = (context.Ticks, context.Clock, context.TableOf(part));
-        First = ticks.FirstTouching(context.From);
-        _bands = new byte[Math.Max(0, ticks.FirstFrom(context.Until) - First)];
+        var (from, until) = (context.Second(context.EnergyDays.Start), context.Second(context.EnergyDays.End));
+        First = ticks.FirstTouching(from);
+        _share = context.EnergyShare;
+        _bands = new byte[Math.Max(0, ticks.FirstFrom(until) - First)];
         var cut = (byte)Part.Rates.Count;
         var pieces = new List<SplitPiece>();
         for (var i = 0; i < _bands.Length;)
         {
             var start = ticks.StartOf(First + i);
-            clock.MoveTo(Math.Max(start, context.From));
+            clock.MoveTo(Math.Max(start, from));
             var minute = clock.SecondOfDay / 60;
-            var runEnd = Math.Min(start + (table.RunEnd(clock.DayClass, minute) * 60L) - clock.SecondOfDay, Math.Min(clock.NextChange, context.Until));
-            var whole = start < context.From ? 0 : (int)((runEnd - start) / ticks.Step);
+            var runEnd = Math.Min(start + (table.RunEnd(clock.DayClass, minute) * 60L) - clock.SecondOfDay, Math.Min(clock.NextChange, until));
+            var whole = start < from ? 0 : (int)((runEnd - start) / ticks.Step);
             if (whole > 0)
             {
                 // Intervals up to the next edge all bear the same rate.
@@ -33,14 +36,14 @@ internal sealed partial class SegmentEnergy : SegmentPart
                 continue;
             }
             _bands[i] = cut;
-            Cut(First + i, Math.Max(start, context.From), Math.Min(start + ticks.Step, context.Until), ticks.Step, table, clock, pieces);
+            Cut(First + i, Math.Max(start, from), Math.Min(start + ticks.Step, until), ticks.Step, table, clock, pieces);
             i++;
         }
         _pieces = [.. pieces];
         var factor = Part.QuantityFactor * (1 + context.Tariff.TaxOn(part)) * part.Side.Sign();
         // The last slot belongs to cut intervals, whose pieces follow.
         IsPricedByTheHour = part.QuantityDigits is null && part.MostKw is null && part.Rates.All(r => r.Blocks is null);
-        _ratesWithTax = [.. part.Rates.Select(r => (double)(r.PerKwh * factor)), 0.0];
+        _ratesWithTax = [.. part.Rates.Select(r => (double)(r.PerKwh * factor) * _share), 0.0];
     }
 
     internal EnergyPart Part { get; }
@@ -58,6 +61,8 @@ internal sealed partial class SegmentEnergy : SegmentPart
         kwh = Limited(kwh);
         BandSums.Add(kwh.Slice(First, _bands.Length), _bands, sums);
         foreach (var piece in _pieces) sums[piece.Band] += kwh[piece.Interval] * piece.Share;
+        if (_share == 1) return;
+        for (var i = 0; i < sums.Length; i++) sums[i] *= _share;
     }
 
     private ReadOnlySpan<double> Limited(ReadOnlySpan<double> kwh)
@@ -92,7 +97,7 @@ internal sealed partial class SegmentEnergy : SegmentPart
     internal void AddPrices(double factor, double[] pricePerKwh)
     {
         // The last slot belongs to cut intervals, whose pieces follow.
-        double[] rates = [.. Part.Rates.Select(r => (double)(r.PerKwh * Part.QuantityFactor) * factor), 0.0];
+        double[] rates = [.. Part.Rates.Select(r => (double)(r.PerKwh * Part.QuantityFactor) * factor * _share), 0.0];
         for (var i = 0; i < _bands.Length; i++) pricePerKwh[First + i] += rates[_bands[i]];
         foreach (var piece in _pieces) pricePerKwh[piece.Interval] += rates[piece.Band] * piece.Share;
     }

@@ -48,6 +48,9 @@ public sealed partial record Tariff
     /// A number of minutes that the readings divide; counted from the full hour.</summary>
     public int NetsWithinMinutes { get; init; }
 
+    /// <summary>How the energy of a bill in which this version begins is split between it and the one before. Default: as metered.</summary>
+    public EnergySplit EnergyAtChange { get; init; }
+
     /// <summary>Whether all use is bought and all generation sold, whatever flows through the meter. Default: no.
     /// It then needs <see cref="MeteredEnergy.UseKwh"/> and <see cref="MeteredEnergy.GenerationKwh"/>.</summary>
     public bool IsBuyAllSellAll { get; init; }

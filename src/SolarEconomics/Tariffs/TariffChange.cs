@@ -10,9 +10,9 @@ public sealed record TariffChange(IReadOnlyList<TariffChangePart> Parts, Money S
     /// <summary>Name of the part that saves most; <see langword="null"/> where none saves anything.</summary>
     public string? Main => Parts.Count > 0 && Parts[0].Saved.Amount > 0 ? Parts[0].Name : null;
 
-    internal static TariffChange Between(TariffChoice from, TariffChoice to, BilledReadings readings, DateTimeZone zone)
+    internal static TariffChange Between(TariffChoice from, TariffChoice to, BilledReadings readings, DateTimeZone zone, IReadOnlyList<string> conditionsMet)
     {
-        var options = new BillingOptions { BillingZone = readings.BillingZone, Periods = [readings.Days] };
+        var options = new BillingOptions { BillingZone = readings.BillingZone, Periods = [readings.Days], ConditionsMet = conditionsMet };
         BillingPlan Plan(TariffChoice choice) => TariffHistory.Of(choice.Tariffs.OnlyLatest().Latest.Rounded(RoundingMode.HalfUp, RoundingPlace.Nowhere)).On(readings.Grid, zone, options);
         var (before, after) = (Plan(from), Plan(to));
         var (old, other) = (before.Bills(readings.Energy)[0], after.Bills(readings.Energy)[0]);

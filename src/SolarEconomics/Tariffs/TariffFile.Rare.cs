@@ -55,6 +55,7 @@ internal sealed partial class TariffFile
             Unit = at.TryGetProperty("unit", out var unit) && unit.GetString() == "kVA" ? DemandUnit.KilovoltAmpere : DemandUnit.Kilowatt,
             KvaShare = Decimal(at, "kvaShare") ?? 0,
             Steps = steps,
+            EachMonth = at.TryGetProperty("eachMonth", out var month) && month.GetBoolean(),
             EachDay = at.TryGetProperty("eachDay", out var each) && each.GetBoolean(),
         };
     }
@@ -82,6 +83,7 @@ internal sealed partial class TariffFile
             ? needs.EnumerateArray().Aggregate(TariffNeeds.None, (all, n) => all | Enum.Parse<TariffNeeds>(n.GetString()!.Replace(" ", "", StringComparison.Ordinal), ignoreCase: true)) : TariffNeeds.None,
         IsClosedToNew = at.TryGetProperty("closedToNew", out var closed) && closed.GetBoolean(),
         NetsWithinMinutes = at.TryGetProperty("netWithinMinutes", out var minutes) ? (int)minutes.GetDecimal() : 0,
+        EnergyAtChange = at.TryGetProperty("energyAtChange", out var split) && split.GetString() == "by days" ? EnergySplit.ByDays : EnergySplit.AsMetered,
         IsBuyAllSellAll = at.TryGetProperty("buyAllSellAll", out var all) && all.GetBoolean(),
     };
 

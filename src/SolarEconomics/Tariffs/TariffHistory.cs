@@ -17,7 +17,7 @@ public sealed partial class TariffHistory
     /// <summary>Currency of all versions.</summary>
     public Currency Currency => Versions[0].Currency;
 
-    /// <summary>What the file says that cannot be priced here, by its path; empty where everything is priced.</summary>
+    /// <summary>What the file says that cannot be priced here, or only where a condition is met, by its path; empty where everything is priced.</summary>
     public IReadOnlyList<string> Unpriced { get; private init; } = [];
 
     /// <summary>The clock of the place that the file names, where it fixes no clock of its rates: a plan for "local" time and the postcodes of one state.
@@ -55,6 +55,10 @@ public sealed partial class TariffHistory
     }
 
     internal TariffHistory From(IReadOnlyList<string> unpriced, DateTimeZone? place) => new(Versions) { Unpriced = unpriced, PlaceZone = place };
+
+    /// <summary>The same without what is priced because its condition is met.</summary>
+    internal IReadOnlyList<string> UnpricedBeside(IReadOnlyList<string> conditionsMet) =>
+        [.. Unpriced.Except(Versions.SelectMany(v => v.Parts).Where(p => p.Condition is { } c && conditionsMet.Contains(c, StringComparer.OrdinalIgnoreCase)).Select(p => p.PlanPath).OfType<string>())];
 
     /// <summary>The days on which each version is in force, cut to a span, in order.</summary>
     /// <param name="days">The span wanted, not before the first version.</param>

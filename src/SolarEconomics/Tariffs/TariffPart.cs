@@ -13,6 +13,12 @@ public abstract record TariffPart(string Name)
     /// It counts only where <see cref="BillingOptions.ConditionsMet"/> names it.</summary>
     public string? Condition { get; init; }
 
+    /// <summary>Whether the part prices reactive energy, or power with it.</summary>
+    internal virtual bool PricesReactive => false;
+
+    /// <summary>Where the part stands in an energy plan; <see langword="null"/> elsewhere.</summary>
+    internal string? PlanPath { get; init; }
+
     /// <summary>Lays the part on some days of a plan.</summary>
     internal abstract SegmentPart On(SegmentContext context);
 

@@ -49,6 +49,14 @@ public sealed class CompareTests
     });
 
     [Fact]
+    public void Tariffs_of_two_currencies_are_refused_in_words_of_a_comparison()
+    {
+        var choices = new[] { new TariffChoice("home", TariffHistory.Of(Tariff.Flat("A", "EUR", 0.30m))), new TariffChoice("abroad", TariffHistory.Of(Tariff.Flat("B", "GBP", 0.30m))) };
+        Assert.StartsWith("Found EUR in \"home\" and GBP in \"abroad\", expected tariffs of one currency to compare.",
+            Assert.Throws<TariffException>(() => new CompareRequest(choices, Years((1, 1)), Utc).Answer()).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_tariff_in_blocks_is_refused_where_only_hours_are_priced()
     {
         var blocks = new RateBlocks([new RateBlock(10, 0.20m), new RateBlock(null, 0.30m)]);

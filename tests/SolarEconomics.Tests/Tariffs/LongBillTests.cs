@@ -34,6 +34,24 @@ public sealed class LongBillTests
     }
 
     [Fact]
+    public void A_price_for_a_day_on_each_month_s_demand_counts_the_days_of_its_season()
+    {
+        // March to April; the season ends with 10 April. 100 kWh in 744 h for 31 days, then 300 kWh in 720 h for 10.
+        var tariff = OneBill.Empty().Season("dear", (12, 1), (4, 11)).Import("energy", 0)
+            .With(new DemandCharge("demand", 6, RateWindow.Always with { Season = "dear" }, ChargePeriod.Day) { EachMonth = true });
+        Assert.Equal([Math.Round(6 * 31 * 100m / 744, 2), Math.Round(6 * 10 * 300m / 720, 2)], TwoMonths(tariff).Lines.Where(l => l.Part == "demand").Select(l => l.Amount.Amount));
+    }
+
+    [Fact]
+    public void A_least_demand_of_each_day_is_charged_on_the_days_that_count_only()
+    {
+        // 21 weekdays in March 2024 and 22 in April.
+        var tariff = OneBill.Empty().Import("energy", 0)
+            .With(new DemandCharge("demand", 1, new RateWindow(null, TariffDays.Weekdays, [HourSpan.WholeDay]), ChargePeriod.Day) { EachDay = true, MinimumKw = 5 });
+        Assert.Equal(5m * 43, TwoMonths(tariff).Lines.Single(l => l.Part == "demand").Amount.Amount);
+    }
+
+    [Fact]
     public void Blocks_that_run_on_begin_where_the_bill_before_left_off()
     {
         // A quarter's first 120 kWh cost 0.10: March takes 100 of them; April opens another quarter, of which 120 of 300 kWh.

@@ -54,11 +54,117 @@ public sealed class PlanVariantTests
     }
 
     [Fact]
-    public void A_demand_in_kVA_and_an_unknown_discount_are_listed_by_their_paths()
+    public void A_demand_in_kVA_counts_reactive_energy()
     {
-        var plan = Plan(Single.TrimEnd(']', ' ') + ", { \"startDate\": \"01-01\", \"endDate\": \"12-31\", \"demandCharges\": [ { \"amount\": \"0.40\", \"measureUnit\": \"KVA\", \"startTime\": \"15:00\", \"endTime\": \"21:00\" } ] } ]"
-            + ", \"discounts\": [ { \"type\": \"GUARANTEED\", \"methodUType\": \"fixedAmount\", \"fixedAmount\": { \"amount\": \"50.00\" } } ]");
-        Assert.Equal(["data.electricityContract.discounts[0].fixedAmount", "data.electricityContract.tariffPeriod[1].demandCharges[0]"], plan.Unpriced);
+        var plan = Plan(Single.TrimEnd(']', ' ') + ", { \"startDate\": \"01-01\", \"endDate\": \"12-31\", \"demandCharges\": [ { \"amount\": \"0.40\", \"measureUnit\": \"KVA\", \"startTime\": \"15:00\", \"endTime\": \"21:00\","
+            + " \"measurementPeriod\": \"MONTH\", \"chargePeriod\": \"DAY\" } ] } ]");
+        Assert.Empty(plan.Unpriced);
+        // 3 kW and 4 kvar are 5 kVA, for 30 days.
+        var energy = new MeteredEnergy([.. Enumerable.Repeat(3.0, 720)], new double[720]) { ReactiveKvarh = [.. Enumerable.Repeat(4.0, 720)] };
+        Assert.Equal((150m, "kVA day", 60m), Of(Bill(plan, energy).Lines.Single(l => l.Part == "demand")));
+        Assert.Equal((90m, "kVA day", 36m), Of(Bill(plan, energy with { ReactiveKvarh = [] }).Lines.Single(l => l.Part == "demand")));
+        static (decimal, string, decimal) Of(BillLine line) => (Math.Round(line.Quantity, 6), line.Unit, Math.Round(line.Amount.Amount, 6));
+    }
+
+    [Theory]
+    [InlineData("DAILY", "0.10", 3.00)]
+    [InlineData("WEEKLY", "0.70", 3.00)]
+    [InlineData("MONTHLY", "5.00", 5.00)]
+    [InlineData("ANNUAL", "61.00", 5.00)] // 30 of 366 days
+    public void A_membership_fee_is_paid_by_every_home(string term, string amount, double expected)
+    {
+        var plan = Plan($"{Single}, \"fees\": [ {{ \"type\": \"MEMBERSHIP\", \"term\": \"{term}\", \"amount\": \"{amount}\" }}, {{ \"type\": \"PAPER_BILL\", \"term\": \"MONTHLY\", \"amount\": \"2.00\" }} ]");
+        Assert.Equal((decimal)expected, Math.Round(Bill(plan, new MeteredEnergy(Ones(), Ones())).Lines.Single(l => l.Part == "membership").Amount.Amount, 6));
+        Assert.Equal(["data.electricityContract.fees[1]"], plan.Unpriced);
+    }
+
+    [Fact]
+    public void What_nobody_can_price_is_listed_by_its_path()
+    {
+        var plan = Plan($$"""
+            {{Single}}, "intrinsicGreenPower": { "greenPercentage": "0.10" }, "billFrequency": ["P1M"],
+            "fees": [ { "type": "EXIT", "term": "FIXED", "amount": "20.00" }, { "type": "CC_PROCESSING", "term": "PERCENT_OF_BILL", "rate": "0.01" }, { "type": "MEMBERSHIP", "term": "BIANNUAL", "amount": "9.00" } ],
+            "greenPowerCharges": [ { "displayName": "Green", "scheme": "GREENPOWER", "type": "FIXED_PER_DAY", "tiers": [ { "percentGreen": "1.00", "amount": "0.50" } ] } ],
+            "incentives": [ { "displayName": "Gift", "category": "GIFT", "description": "A cup" } ],
+            "discounts": [ { "type": "GUARANTEED", "methodUType": "fixedAmount", "fixedAmount": { "amount": "50.00" } },
+              { "type": "GUARANTEED", "methodUType": "percentOverThreshold", "percentOverThreshold": { "rate": "0.1", "usageAmount": "1000" } } ]
+            """, "\"meteringCharges\": [ { \"displayName\": \"Meter\", \"minimumValue\": \"1.00\", \"period\": \"P1M\" } ],");
+        Assert.Equal(
+        [
+            "data.electricityContract.discounts[0].fixedAmount", "data.electricityContract.discounts[1].percentOverThreshold", "data.electricityContract.fees[0]", "data.electricityContract.fees[1]",
+            "data.electricityContract.fees[2]", "data.electricityContract.greenPowerCharges[0].tiers[0]", "data.meteringCharges[0]",
+        ], plan.Unpriced);
+    }
+
+    [Fact]
+    public void Whom_a_plan_is_for_is_known()
+    {
+        var plan = Plan($"{Single}, \"eligibility\": [ {{ \"type\": \"EXISTING_SOLAR\" }}, {{ \"type\": \"EXISTING_BATTERY\" }}, {{ \"type\": \"EXISTING_CUST\" }} ]").Latest;
+        Assert.Equal((TariffNeeds.Solar | TariffNeeds.Battery, true), (plan.Needs, plan.IsClosedToNew));
+    }
+
+    [Fact]
+    public void A_conditional_discount_counts_once_its_condition_is_met()
+    {
+        var path = TestFiles.Write($"{{ \"data\": {{ \"planId\": \"I\", \"electricityContract\": {{ {Single}, \"discounts\": [ {{ \"type\": \"CONDITIONAL\", \"category\": \"PAY_ON_TIME\", \"displayName\": \"Prompt\", \"methodUType\": \"percentOfUse\", \"percentOfUse\": {{ \"rate\": \"0.10\" }} }} ] }} }} }}");
+        var readings = TestFiles.Write("100,NEM12,202301010000,A,B\n200,M1,X,E1,E1,,S1,kWh,30,\n300,20240601," + string.Join(',', Enumerable.Repeat("0.5", 48)) + ",A,,,20240602000000,\n900\n");
+        var request = BillRequest.Load(path, readings);
+        // One day: 1.00 and 24 kWh at 0.30, with 10 % tax; the discount takes 0.72 off.
+        Assert.Equal((9.02m, 1), (request.Answer().Total!.Value.Amount, request.Answer().Unpriced.Count));
+        var met = (request with { ConditionsMet = ["pay on time"] }).Answer();
+        Assert.Equal((8.23m, 0), (met.Total!.Value.Amount, met.Unpriced.Count));
+        Assert.Contains("pay on time", Assert.Throws<TariffException>(() => (request with { ConditionsMet = ["pay in time"] }).Answer()).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("\"timeZone\": \"LOCAL\", ", "", null, 0)]
+    [InlineData("", "\"timeZone\": \"LOCAL\", ", null, 0)]
+    [InlineData("\"timeZone\": \"LOCAL\", ", "\"timeZone\": \"AEST\", ", "Australia/Brisbane", 0)]
+    public void A_period_s_own_clock_stands_before_the_contract_s(string contract, string period, string? zone, int unpriced)
+    {
+        var plan = Plan(contract + Single.Replace("{ \"startDate\"", "{ " + period + "\"startDate\"", StringComparison.Ordinal));
+        Assert.Equal((zone, unpriced), (plan.Latest.Zone?.Id, plan.Unpriced.Count));
+    }
+
+    [Fact]
+    public void One_band_of_the_daily_charge_is_the_charge_and_several_are_listed()
+    {
+        string Banded(string bands) => Single.Replace("\"dailySupplyCharge\": \"1.00\"", $"\"dailySupplyChargeType\": \"BAND\", \"bandedDailySupplyCharges\": [ {bands} ]", StringComparison.Ordinal);
+        Assert.Equal(60m, Bill(Banded("{ \"unitPrice\": \"2.00\", \"measureUnit\": \"DAYS\" }")).Lines[0].Amount.Amount);
+        var several = Plan(Banded("{ \"unitPrice\": \"2.00\", \"volume\": 4000 }, { \"unitPrice\": \"3.00\" }"));
+        Assert.Equal(["data.electricityContract.tariffPeriod[0].bandedDailySupplyCharges[0]", "data.electricityContract.tariffPeriod[0].bandedDailySupplyCharges[1]"], several.Unpriced);
+    }
+
+    [Fact]
+    public void Charges_of_several_types_stand_on_top_of_each_other()
+    {
+        const string two = "\"tariffPeriod\": [ { \"type\": \"OTHER\", \"dailySupplyCharge\": \"1.00\", \"singleRate\": { \"rates\": [ { \"unitPrice\": \"0.30\" } ] } }, { \"type\": \"ENVIRONMENTAL\", \"singleRate\": { \"rates\": [ { \"unitPrice\": \"0.02\" } ] } } ]";
+        Assert.Equal([30m, 216m, 14.4m], Bill(two).Lines.Select(l => Math.Round(l.Amount.Amount, 6)));
+    }
+
+    [Theory]
+    [InlineData("P1D", 4, 30 * (4 * 0.10 + 20 * 0.30))]
+    [InlineData("P7D", 28, 120 * 0.10 + 600 * 0.30)]
+    [InlineData("P1M", 120, 120 * 0.10 + 600 * 0.30)]
+    [InlineData("P3M", 364, 120 * 0.10 + 600 * 0.30)] // 30 of 91 days
+    [InlineData("P1Y", 1464, 120 * 0.10 + 600 * 0.30)] // 30 of 366
+    [InlineData(null, 1464, 120 * 0.10 + 600 * 0.30)] // the form's own rule where none is stated
+    public void Blocks_are_stated_for_any_time(string? period, int volume, double expected)
+    {
+        var stated = period is null ? "" : $"\"period\": \"{period}\", ";
+        var bill = Bill($"\"tariffPeriod\": [ {{ \"singleRate\": {{ {stated}\"rates\": [ {{ \"unitPrice\": \"0.10\", \"volume\": {volume} }}, {{ \"unitPrice\": \"0.30\" }} ] }} }} ]");
+        Assert.Equal((decimal)expected, Math.Round(bill.Lines.Sum(l => l.Amount.Amount), 5), 5);
+    }
+
+    [Fact]
+    public void Three_seasons_of_which_one_wraps_the_year_s_end_each_price_their_own_days()
+    {
+        string Season(string name, string from, string to, string price) =>
+            $"{{ \"displayName\": \"{name}\", \"startDate\": \"{from}\", \"endDate\": \"{to}\", \"dailySupplyCharge\": \"1.00\", \"singleRate\": {{ \"rates\": [ {{ \"unitPrice\": \"{price}\" }} ] }} }}";
+        var plan = Plan($"\"tariffPeriod\": [ {Season("a", "11-16", "02-29", "0.10")}, {Season("b", "03-01", "06-10", "0.20")}, {Season("c", "06-11", "11-15", "0.30")} ]");
+        var bill = Bill(plan, new MeteredEnergy(Ones(), Ones()));
+        Assert.Equal([240m, 480m], bill.Lines.Where(l => l.Unit == "kWh").Select(l => l.Quantity));
+        Assert.Equal([10m, 20m], bill.Lines.Where(l => l.Unit == "day").Select(l => l.Quantity));
     }
 
     [Fact]

@@ -85,4 +85,15 @@ public sealed class RareFileTests
         var autumn = TestFiles.Write("start,price\n2024-10-27 01:00,1\n2024-10-27 01:30,2\n2024-10-27 01:00,3\n2024-10-27 01:30,4\n");
         Assert.Equal(Duration.FromHours(2), PriceSeries.Load(autumn, DateTimeZoneProviders.Tzdb["Europe/Dublin"]) is { } series ? series.End - series.Start : default);
     }
+
+    [Theory]
+    [InlineData("\"start\",\"price\"\n\"2024-03-01 00:00\",\"0.1\"\n\"2024-03-01 01:00\",\"0.2\"\n")]
+    [InlineData("# Invented\nstart;price;note\n2024-03-01 00:00;0.1;\"a; b\"\n\n2024-03-01 01:00;0.2;c\n")]
+    [InlineData("2024-03-01T00:00Z\t0.1\n2024-03-01T01:00Z\t0.2\n")]
+    public void A_price_file_is_read_with_quotes_any_separator_and_no_heading(string text)
+    {
+        var series = PriceSeries.Load(TestFiles.Write(text), DateTimeZone.Utc);
+        Assert.Equal((2, Instant.FromUtc(2024, 3, 1, 0, 0), Instant.FromUtc(2024, 3, 1, 2, 0)), (series.Count, series.Start, series.End));
+        Assert.Contains("quotes", Assert.Throws<RecordException>(() => PriceSeries.Load(TestFiles.Write("start,price\n2024-03-01 00:00,\"0.1\n"), DateTimeZone.Utc)).Message, StringComparison.Ordinal);
+    }
 }

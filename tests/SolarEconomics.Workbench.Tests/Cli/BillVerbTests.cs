@@ -76,7 +76,40 @@ public sealed class BillVerbTests : IDisposable
         Assert.Contains("\"total\": null", without, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Periods_are_bills_of_their_own_and_a_plain_call_says_nothing_of_them()
+    {
+        var (_, plain, _) = await RunAsync("bill", "--tariff", Plan, "--readings", Month, "--json");
+        Assert.DoesNotContain("\"periods\"", plain, StringComparison.Ordinal);
+        var (code, said, _) = await RunAsync("bill", "--tariff", Plan, "--readings", Month, "--periods", "2023-03-01,2023-03-11,2023-03-21", "--json");
+        Assert.Equal(0, code);
+        using var json = JsonDocument.Parse(said);
+        Assert.Equal("2023-03-21", Text(json.RootElement, "to"));
+        var periods = json.RootElement.GetProperty("periods").EnumerateArray().ToList();
+        Assert.Equal([("2023-03-01", "2023-03-11"), ("2023-03-11", "2023-03-21")], periods.Select(p => (Text(p, "from"), Text(p, "to"))));
+        Assert.Equal(Decimal(json.RootElement), periods.Sum(Decimal));
+        var (_, words, _) = await RunAsync("bill", "--tariff", Plan, "--readings", Month, "--periods", "month");
+        Assert.Contains("Bill by bill (AUD)", words, StringComparison.Ordinal);
+        static decimal Decimal(JsonElement at) => decimal.Parse(Text(at, "total"), System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public async Task A_condition_that_is_met_counts()
+    {
+        var plan = Data("tariffs/plan-every-part.json");
+        var (_, without, _) = await RunAsync("bill", "--tariff", plan, "--readings", Month, "--json");
+        var (code, with, _) = await RunAsync("bill", "--tariff", plan, "--readings", Month, "--condition", "pay on time", "--json");
+        Assert.Equal(0, code);
+        using var before = JsonDocument.Parse(without);
+        using var after = JsonDocument.Parse(with);
+        Assert.Equal((1, 0), (before.RootElement.GetProperty("unpriced").GetArrayLength(), after.RootElement.GetProperty("unpriced").GetArrayLength()));
+        Assert.True(decimal.Parse(Text(after.RootElement, "total"), System.Globalization.CultureInfo.InvariantCulture) < decimal.Parse(Text(before.RootElement, "total"), System.Globalization.CultureInfo.InvariantCulture));
+    }
+
     [Theory]
+    [InlineData("bill --tariff PLAN --readings MONTH --periods weekly", "--periods weekly: expected \"month\", \"quarter\"")]
+    [InlineData("bill --tariff PLAN --readings MONTH --periods 2023-03-11,2023-03-01", "at least two days in order")]
+    [InlineData("bill --tariff PLAN --readings MONTH --condition prompt", "Found condition \"prompt\", expected none, as the tariff names no condition")]
     [InlineData("bill --tariff none.json --readings MONTH", "none.json")]
     [InlineData("bill --tariff PLAN --readings none.csv", "none.csv")]
     [InlineData("bill --tariff PLAN --readings PLAN", "expected")]
