@@ -50,13 +50,27 @@ internal sealed class CheckedJson
     }
 
     /// <summary>Judges the file by a schema of ours and lists what is wrong, in file order.</summary>
-    internal IReadOnlyList<Problem> Judge(JsonRules rules)
+    /// <param name="rules">The schema.</param>
+    /// <param name="places">Receives the pointers of what is wrong. Default: nobody asks.</param>
+    internal IReadOnlyList<Problem> Judge(JsonRules rules, ICollection<string>? places = null)
     {
         var problems = _places.Twice.Select(p => At(p, $"field \"{JsonRules.LastName(p)}\" twice", "it once; leave one of them out")).ToList();
-        problems.AddRange(TooLarge(Root, "").Select(p => At(p, $"number {JsonRules.Walk(Root, p)!.Value.GetRawText()}", "a number with at most 28 digits")));
-        problems.AddRange(rules.Mistakes(Root).Select(m => At(m.Pointer, m.Found, m.Expected)));
-        return [.. problems.Distinct().OrderBy(p => p.Line).ThenBy(p => p.Column)];
+        // A field that stands twice has no one value to read on with: the whole file counts as refused.
+        if (_places.Twice.Count > 0) places?.Add("");
+        foreach (var place in TooLarge(Root, ""))
+        {
+            problems.Add(At(place, $"number {JsonRules.Walk(Root, place)!.Value.GetRawText()}", "a number with at most 28 digits"));
+            places?.Add(place);
+        }
+        foreach (var (place, found, expected) in rules.Mistakes(Root))
+        {
+            problems.Add(At(place, found, expected));
+            places?.Add(place);
+        }
+        return InFileOrder(problems);
     }
+
+    internal static IReadOnlyList<Problem> InFileOrder(IEnumerable<Problem> problems) => [.. problems.Distinct().OrderBy(p => p.Line).ThenBy(p => p.Column)];
 
     /// <summary>Numbers that no decimal holds: JSON knows no limit.</summary>
     private static IEnumerable<string> TooLarge(JsonElement at, string pointer) => at.ValueKind switch

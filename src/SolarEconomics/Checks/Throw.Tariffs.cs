@@ -45,7 +45,7 @@ internal static partial class Throw
     internal static TariffMistake UnknownSeason(Tariff tariff, string place, string season, IReadOnlyList<string> seasons) =>
         new(tariff, place, $"season \"{season}\"", seasons.Count == 0
             ? "none, as the tariff names no season. Add it to the tariff's seasons"
-            : $"one of the tariff's seasons: {Nearest.List(season, seasons)}");
+            : $"one of the tariff's seasons: {Nearest.List(season, seasons)}") { ComparesParts = true };
 
     internal static TariffMistake TwoRests(Tariff tariff, EnergyPart part) => new(tariff, part.Name,
         $"rates {DayWords.And([.. part.Rates.Where(r => r.IsOtherwise).Select(r => $"\"{r.Name}\"")])} all without hours",
@@ -59,7 +59,7 @@ internal static partial class Throw
         FormattableString.Invariant($"averages of {charge.AveragingMinutes} minutes in \"{charge.Name}\""), "a divisor of 60 such as 15, 30 or 60");
 
     internal static TariffMistake UnknownPart(Tariff tariff, TariffPart charge, string name, IReadOnlyList<string> names) => new(tariff, "levies",
-        $"\"{charge.Name}\" on \"{name}\"", names.Count == 0 ? "a part that stands before it" : $"a part that stands before it: {Nearest.List(name, names)}");
+        $"\"{charge.Name}\" on \"{name}\"", names.Count == 0 ? "a part that stands before it" : $"a part that stands before it: {Nearest.List(name, names)}") { ComparesParts = true };
 
     internal static TariffMistake TiersOutOfOrder(Tariff tariff, TieredCharge charge) => new(tariff, charge.Name,
         "tiers or their blocks out of order", "each to end above the one before, only the last without an end, and none stated for a day");
@@ -71,7 +71,7 @@ internal static partial class Throw
         FormattableString.Invariant($"{part.Rates.Count} rates"), FormattableString.Invariant($"1 to {TariffCheck.MostRates}"));
 
     internal static TariffMistake Coverage(Tariff tariff, EnergyPart part, string sentence) =>
-        new(tariff, part.Name, sentence, "every hour covered once");
+        new(tariff, part.Name, sentence, "every hour covered once") { IsOfHours = true, ComparesParts = true };
 
     internal static TariffException NoImport(Tariff tariff) =>
         new($"Tariff \"{tariff.Name}\": found no price for import, expected at least one. Add one with Import(…).");

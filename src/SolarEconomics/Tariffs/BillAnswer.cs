@@ -33,7 +33,7 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
             Quantity = g.Sum(l => l.Quantity),
             Amount = Nominal(g.Sum(l => l.Amount.Amount)),
             Tax = Nominal(g.Sum(l => l.Tax.Amount)),
-            Why = string.Join(" ", g.Select(l => l.Why).Distinct(StringComparer.Ordinal)),
+            Why = WhyOf([.. g]),
         }),
     ];
 
@@ -76,6 +76,10 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
         [.. Bills.Select(b => (IReadOnlyList<string>)[Wording.Days(b.Period, culture), Figure(b.TotalBeforeTax, culture), Figure(b.Tax, culture), Figure(b.Total, culture)])]);
 
     private static string Figure(Money money, CultureInfo culture) => money.Amount.ToString("N2", culture);
+
+    /// <summary>Lines added up are read aloud as one: how many there are, what they come to, and the first as it stands.</summary>
+    private static string WhyOf(IReadOnlyList<BillLine> lines) => string.Create(CultureInfo.InvariantCulture,
+        $"{lines.Count} lines that come to {lines.Sum(l => l.Quantity):#,0.###} {lines[0].Unit}. The first: {lines[0].Why}");
 
     private IEnumerable<string> NotesOf()
     {

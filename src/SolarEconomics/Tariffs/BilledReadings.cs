@@ -17,6 +17,7 @@ internal sealed record BilledReadings(IntervalGrid Grid, DateSpan Days, DateTime
         var channels = BilledChannels.Of(readings, asked.Meter, asked.ControlledLoad, priced.Exists(t => t.PricesControlledLoad));
         var pricesReactive = priced.Exists(t => t.Parts.Any(p => p.PricesReactive));
         var reactive = pricesReactive ? channels.Reactive : [];
+        var plant = priced.Exists(t => t.IsBuyAllSellAll) ? PlantChannels.Of(readings) : PlantChannels.None;
         var import = channels.Import.Concat(channels.ControlledLoad).ToList();
         var start = import.Min(c => c.Start!.Value);
         var end = import.Max(c => c.End!.Value);
@@ -24,8 +25,8 @@ internal sealed record BilledReadings(IntervalGrid Grid, DateSpan Days, DateTime
         var from = asked.From ?? start.InZone(billingZone).Date;
         var to = asked.To ?? (end - Duration.Epsilon).InZone(billingZone).Date.PlusDays(1);
         if (to <= from) throw Throw.NoBillingDay(from, to);
-        var grid = BillColumn.Grid(import.Concat(channels.Export).Concat(reactive), from, to, billingZone);
-        BillColumn[] columns = [.. new[] { channels.Import, channels.Export, channels.ControlledLoad, reactive }.Select(side => new BillColumn(grid, side, billingZone))];
+        var grid = BillColumn.Grid(import.Concat(channels.Export).Concat(reactive).Concat(plant.All), from, to, billingZone);
+        BillColumn[] columns = [.. ((IReadOnlyList<IReadOnlyList<Channel>>)[channels.Import, channels.Export, channels.ControlledLoad, reactive, .. plant.Sides]).Select(side => new BillColumn(grid, side, billingZone))];
         BillColumn.CoverTogether(columns);
         var share = columns[0].CoveredShare;
         var estimate = asked.EstimateWhereMissing && share is > 0 and < 1;
@@ -35,11 +36,18 @@ internal sealed record BilledReadings(IntervalGrid Grid, DateSpan Days, DateTime
         {
             ControlledLoadKwh = channels.ControlledLoad.Count > 0 ? columns[2].Kwh : [], ReactiveKvarh = reactive.Count > 0 ? columns[3].Kwh : [],
         };
+        if (plant.IsThere) energy = plant.Add(energy, [.. columns.Skip(4).Select(c => c.Kwh)]);
         return new BilledReadings(grid, new DateSpan(from, to), billingZone, energy, share)
         {
             IsEstimate = estimate,
-            Notes = [.. channels.Notes, .. NotesOn(import.Concat(channels.Export)), .. pricesReactive && reactive.Count == 0 ? ["No reactive energy is metered: power in kVA counts as in kW, a power factor of 1."] : Array.Empty<string>()],
+            Notes = [.. channels.Notes, .. NotesOn(import.Concat(channels.Export)), .. NotesOnMissing(priced, reactive.Count > 0), .. plant.Notes],
         };
+    }
+
+    private static IEnumerable<string> NotesOnMissing(List<Tariff> tariffs, bool hasReactive)
+    {
+        if (!hasReactive && tariffs.Exists(t => t.Parts.Any(p => p.PricesReactive))) yield return "No reactive energy is metered: power in kVA counts as in kW, a power factor of 1.";
+        if (tariffs.Exists(t => t.EnergyParts(EnergySide.Curtailed).Any())) yield return "No reading tells what the plant held back: nothing is paid for it here.";
     }
 
     private static IEnumerable<string> NotesOn(IEnumerable<Channel> channels)

@@ -20,7 +20,7 @@ internal sealed partial class TariffFile
         foreach (var (rate, place) in Items(at, pointer, "importOnTop"))
             tariff = tariff.With(OnTop(rate, Rate(rate, place)));
         if (at.TryGetProperty("importTiers", out var tiers)) tariff = tariff.With(Tiers(tiers));
-        if (!tariff.Parts.Any(p => p is EnergyPart or TieredCharge or NetMetering or SeriesPrice))
+        if (_isWhole && !tariff.Parts.Any(p => p is EnergyPart or TieredCharge or NetMetering or SeriesPrice))
             _problems.Add(_json.At(pointer, "no price of import", "a field \"import\", \"importTiers\" or \"importSeries\" with prices per kWh"));
         if (Rates(at, pointer, "controlledLoad") is { Count: > 0 } apart) tariff = tariff.With(new EnergyPart("controlled load", EnergySide.ControlledLoad, apart));
         foreach (var (called, place) in Items(at, pointer, "events")) tariff = tariff.With(Event(called, place));
@@ -135,5 +135,5 @@ internal sealed partial class TariffFile
 
     private static IEnumerable<(JsonElement Item, string Place)> Items(JsonElement at, string pointer, string field) =>
         at.TryGetProperty(field, out var list)
-            ? list.EnumerateArray().Select((item, i) => (item, FormattableString.Invariant($"{pointer}/{field}/{i}"))) : [];
+            ? list.EnumerateArray().Select((item, i) => (item, FormattableString.Invariant($"{pointer}/{field}/{i}"))).Where(i => i.item.ValueKind != JsonValueKind.Null) : [];
 }

@@ -11,7 +11,7 @@ internal sealed partial class TariffFile
         var file = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(_path))!, at.GetProperty("file").GetString()!);
         if (tariff.Zone is not { } zone)
         {
-            _problems.Add(_json.At(pointer, "market prices in a file without a clock", "a field \"zone\" at the top of the file"));
+            if (!_root.TryGetProperty("zone", out _)) _problems.Add(_json.At(pointer, "market prices in a file without a clock", "a field \"zone\" at the top of the file"));
             return tariff;
         }
         try
@@ -80,7 +80,7 @@ internal sealed partial class TariffFile
     private static Tariff Terms(Tariff tariff, JsonElement at) => tariff with
     {
         Needs = at.TryGetProperty("needs", out var needs)
-            ? needs.EnumerateArray().Aggregate(TariffNeeds.None, (all, n) => all | Enum.Parse<TariffNeeds>(n.GetString()!.Replace(" ", "", StringComparison.Ordinal), ignoreCase: true)) : TariffNeeds.None,
+            ? needs.EnumerateArray().Where(n => n.ValueKind == JsonValueKind.String).Aggregate(TariffNeeds.None, (all, n) => all | Enum.Parse<TariffNeeds>(n.GetString()!.Replace(" ", "", StringComparison.Ordinal), ignoreCase: true)) : TariffNeeds.None,
         IsClosedToNew = at.TryGetProperty("closedToNew", out var closed) && closed.GetBoolean(),
         NetsWithinMinutes = at.TryGetProperty("netWithinMinutes", out var minutes) ? (int)minutes.GetDecimal() : 0,
         EnergyAtChange = at.TryGetProperty("energyAtChange", out var split) && split.GetString() == "by days" ? EnergySplit.ByDays : EnergySplit.AsMetered,
@@ -107,7 +107,7 @@ internal sealed partial class TariffFile
     private List<LocalDate> Days(JsonElement at, string pointer) => Dates(at, pointer, "days");
 
     private List<LocalDate> Dates(JsonElement at, string pointer, string field) =>
-        [.. at.GetProperty(field).EnumerateArray().Select((d, i) => Date(d.GetString()!, FormattableString.Invariant($"{pointer}/{field}/{i}")))];
+        [.. Items(at, pointer, field).Select(d => Date(d.Item.GetString()!, d.Place))];
 
     private HourSpan[] HoursOf(JsonElement at, string pointer) =>
         [.. at.GetProperty("hours").EnumerateArray().Select((h, i) => Hours(h.GetString()!, FormattableString.Invariant($"{pointer}/hours/{i}")))];

@@ -13,11 +13,15 @@ internal sealed partial class TariffFile
     private static readonly Lazy<JsonRules> Rules = new(() => new JsonRules(Schema));
     private readonly CheckedJson _json;
     private readonly List<Problem> _problems = [];
-
     private readonly string _path;
     private bool _namesHolidays;
 
-    private TariffFile(CheckedJson json, string path) => (_json, _path) = (json, path);
+    // Whether the version being read holds all that the file says of it, and which versions do not.
+    private readonly HashSet<int> _incomplete;
+    private readonly JsonElement _root;
+    private bool _isWhole = true;
+
+    private TariffFile(CheckedJson json, JsonElement root, string path, HashSet<int> incomplete) => (_json, _root, _path, _incomplete) = (json, root, path, incomplete);
 
     /// <exception cref="RecordException">Anything in the file is wrong; every mistake is in the message.</exception>
     internal static TariffHistory Read(CheckedJson json, string path)
@@ -25,56 +29,58 @@ internal sealed partial class TariffFile
         if (json.Root.ValueKind == JsonValueKind.Object && json.Root.TryGetProperty("version", out var version)
             && version.ValueKind == JsonValueKind.Number && version.TryGetInt32(out var number) && number > Version)
             throw Throw.JsonNewer(path, number, Version);
-        json.ThrowIfAny(json.Judge(Rules.Value));
-        var file = new TariffFile(json, path);
+        var refused = new List<string>();
+        var problems = json.Judge(Rules.Value, refused);
+        if (TariffFileRest.Of(json.Root, refused) is not { } rest) throw Throw.JsonMistakes(path, problems);
+        // What the schema refuses is left out, so that the mistakes of the rest stand in the same message.
+        var file = new TariffFile(json, rest, path, [.. refused.Select(TariffFileRest.VersionOf).OfType<int>()]);
         var versions = file.Versions();
-        json.ThrowIfAny(file._problems);
-        return file.Growing(TariffHistory.Of(versions));
+        var growth = file.Growth();
+        json.ThrowIfAny(CheckedJson.InFileOrder([.. problems, .. file._problems]));
+        return growth(TariffHistory.Of(versions));
     }
 
-    private TariffHistory Growing(TariffHistory history)
+    private Func<TariffHistory, TariffHistory> Growth()
     {
-        if (!_json.Root.TryGetProperty("growth", out var growth)) return history;
+        if (!_root.TryGetProperty("growth", out var growth)) return history => history;
         var until = Day(growth, "/growth", "until");
-        _json.ThrowIfAny(_problems);
-        return history.GrowingBy(Decimal(growth, "import") ?? 0, Decimal(growth, "export") ?? 0, Decimal(growth, "supply") ?? 0, until);
+        return history => history.GrowingBy(Decimal(growth, "import") ?? 0, Decimal(growth, "export") ?? 0, Decimal(growth, "supply") ?? 0, until);
     }
 
     private List<Tariff> Versions()
     {
-        var currency = "EUR";
+        var currency = Known("currency", code => Currency.Of(code).Code) ?? "EUR";
+        var zone = Known("zone", Require.Zone);
+        var versions = new List<Tariff>();
+        foreach (var (at, pointer, index) in _root.GetProperty("tariffs").EnumerateArray().Select((t, i) => (t, FormattableString.Invariant($"/tariffs/{i}"), i)))
+        {
+            if (at.ValueKind == JsonValueKind.Null) continue;
+            _isWhole = !_incomplete.Contains(index);
+            var before = _problems.Count;
+            var read = Version1(at, pointer, currency, zone);
+            var isRead = _isWhole && _problems.Count == before;
+            foreach (var mistake in TariffCheck.Mistakes(read).Where(m => (isRead || !m.IsOfHours) && (_isWhole || !m.ComparesParts)))
+                _problems.Add(_json.At(pointer + "/" + mistake.Place, $"in \"{read.Name}\" {mistake.Found}", mistake.Expected));
+            if (isRead && versions.Find(v => v.From == read.From) is { } twin)
+                _problems.Add(_json.At(pointer + "/from", $"\"{read.Name}\" from the same day as \"{twin.Name}\"", "one version from each day; correct a date or leave one out"));
+            versions.Add(read);
+        }
+        return versions;
+    }
+
+    /// <summary>A name at the top of the file that stands for something known; nothing where it is left out or not known, which is a problem.</summary>
+    private T? Known<T>(string field, Func<string, T> find) where T : class
+    {
+        if (!_root.TryGetProperty(field, out var name)) return null;
         try
         {
-            currency = Currency.Of(_json.Root.GetProperty("currency").GetString()!).Code;
+            return find(name.GetString()!);
         }
         catch (UnknownNameException e)
         {
-            Wrong("/currency", e);
+            Wrong("/" + field, e);
+            return null;
         }
-        DateTimeZone? zone = null;
-        if (_json.Root.TryGetProperty("zone", out var name))
-        {
-            try
-            {
-                zone = Require.Zone(name.GetString()!);
-            }
-            catch (UnknownNameException e)
-            {
-                Wrong("/zone", e);
-            }
-        }
-        var versions = new List<Tariff>();
-        var index = 0;
-        foreach (var tariff in _json.Root.GetProperty("tariffs").EnumerateArray())
-        {
-            var pointer = FormattableString.Invariant($"/tariffs/{index++}");
-            var read = Version1(tariff, pointer, currency, zone);
-            versions.Add(read);
-            if (_problems.Count == 0)
-                foreach (var mistake in TariffCheck.Mistakes(read))
-                    _problems.Add(_json.At(pointer + "/" + mistake.Place, $"in \"{read.Name}\" {mistake.Found}", mistake.Expected));
-        }
-        return versions;
     }
 
     private Tariff Version1(JsonElement at, string pointer, string currency, DateTimeZone? zone)
@@ -82,8 +88,7 @@ internal sealed partial class TariffFile
         var tariff = Tariff.Named(at.GetProperty("name").GetString()!, currency, Day(at, pointer, "from")) with { Zone = zone };
         if (at.TryGetProperty("tax", out var tax)) tariff = tariff.Taxed(tax.GetDecimal());
         if (at.TryGetProperty("rounding", out var rounding)) tariff = tariff with { Rounding = Rounding(rounding) };
-        if (at.TryGetProperty("seasons", out var seasons))
-            tariff = tariff with { Seasons = [.. seasons.EnumerateArray().Select((s, i) => Season(s, FormattableString.Invariant($"{pointer}/seasons/{i}")))] };
+        tariff = tariff with { Seasons = [.. Items(at, pointer, "seasons").Select(s => Season(s.Item, s.Place))] };
         _namesHolidays = at.TryGetProperty("holidays", out _) || at.TryGetProperty("holidaysOf", out _);
         tariff = Terms(tariff with { Holidays = Holidays(at, pointer) }, at);
         return Parts(tariff, at, pointer);
@@ -93,7 +98,7 @@ internal sealed partial class TariffFile
     {
         var season = at.TryGetProperty("season", out var name) ? name.GetString() : null;
         var days = TariffDays.EveryDay;
-        if (at.TryGetProperty("days", out var named) && !_namesHolidays && named.EnumerateArray().Any(d => d.GetString() == "holidays"))
+        if (at.TryGetProperty("days", out var named) && !_namesHolidays && _isWhole && named.EnumerateArray().Any(d => d.GetString() == "holidays"))
             _problems.Add(_json.At(pointer + "/days", "a rate for holidays", "the tariff to name them, in \"holidays\" or \"holidaysOf\""));
         if (at.TryGetProperty("days", out var kinds)) days = kinds.EnumerateArray().Aggregate(TariffDays.None, (all, k) => all | Kinds(k.GetString()!));
         HourSpan[] hours = [HourSpan.WholeDay];

@@ -58,7 +58,7 @@ public sealed partial class TariffHistory
 
     /// <summary>The same without what is priced because its condition is met.</summary>
     internal IReadOnlyList<string> UnpricedBeside(IReadOnlyList<string> conditionsMet) =>
-        [.. Unpriced.Except(Versions.SelectMany(v => v.Parts).Where(p => p.Condition is { } c && conditionsMet.Contains(c, StringComparer.OrdinalIgnoreCase)).Select(p => p.PlanPath).OfType<string>())];
+        [.. Unpriced.Except(Versions.SelectMany(v => v.Parts).Where(p => p.Condition is { } c && conditionsMet.Contains(c, StringComparer.OrdinalIgnoreCase)).Select(p => p.PlanPath).OfType<string>(), StringComparer.Ordinal)];
 
     /// <summary>The days on which each version is in force, cut to a span, in order.</summary>
     /// <param name="days">The span wanted, not before the first version.</param>

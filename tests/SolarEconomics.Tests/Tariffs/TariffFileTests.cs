@@ -1,3 +1,4 @@
+using CsCheck;
 using NodaTime;
 
 namespace SolarEconomics.Tests.Tariffs;
@@ -128,4 +129,59 @@ public sealed class TariffFileTests
         var error = Assert.Throws<RecordException>(() => TariffHistory.Load(path));
         Assert.Contains(expected, error.Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void All_mistakes_of_a_file_stand_in_one_message_whatever_their_kind()
+    {
+        var path = TestFiles.Write("""
+            { "version": 1, "currency": "EUX", "zone": "Europe/Dubln", "tariffs": [
+              { "name": "A", "from": "2022-01-01", "imprt": [], "holidaysOf": { "country": "IRL" }, "supply": { "perDay": "cheap" },
+                "seasons": [ { "name": "winter", "from": "13-01", "until": "04-01" } ],
+                "import": [ { "name": "day", "perKwh": -0.3, "when": [ { "hours": ["08:00-25:00"] } ] },
+                  { "name": "night", "blocks": [ { "upToKwh": 100, "perKwh": 0.1 }, { "upToKwh": 50, "perKwh": 0.2 } ] }, { "nam": "x", "perKwh": 1 } ] },
+              { "name": "B", "from": "2023-01-01",
+                "import": [ { "name": "peak", "perKwh": 0.4, "when": [ { "days": ["weekends"], "hours": ["17:00-19:00"] } ] } ] },
+              { "name": "C", "from": "2023-01-01", "import": [ { "name": "any", "perKwh": 0.4, "when": [ { "season": "summer" } ] } ] } ],
+              "growth": { "import": 0.03, "until": "2030-02-30" } }
+            """);
+        var error = Assert.Throws<RecordException>(() => TariffHistory.Load(path));
+        string[] expected =
+        [
+            "\"EUX\"", "Europe/Dubln", "field \"imprt\", expected one of the known fields, such as import", "country \"IRL\"", "\"cheap\"", "\"13-01\"", "a price below zero in \"day\"",
+            "\"08:00-25:00\"", "blocks of \"night\" ending at 100, 50", "field \"nam\", expected one of the known fields, such as name", "no field \"name\"",
+            "weekdays, 00:00–24:00, no rate", "\"C\" from the same day as \"B\"", "season \"summer\"", "\"2030-02-30\"",
+        ];
+        foreach (var words in expected) Assert.Contains(words, error.Message, StringComparison.Ordinal);
+        // Nothing follows from a mistake that was named already: A's gaps come from what could not be read.
+        Assert.DoesNotContain("in \"A\" every day", error.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("no price of import", error.Message, StringComparison.Ordinal);
+        Assert.Equal(error.Problems.OrderBy(p => p.Line).ThenBy(p => p.Column), error.Problems);
+    }
+
+    [Fact]
+    public void No_damage_of_a_file_goes_unnamed_or_unread() => Gen.Int[0, 4000].Select(Gen.Int[0, 5]).Sample((at, how) =>
+    {
+        // One place of a file with every part is damaged: it is read, or refused with a place; nothing else is thrown.
+        var text = File.ReadAllText(TestFiles.Data("rare-parts.json"));
+        var i = at % text.Length;
+        text = how switch
+        {
+            0 => text.Remove(i, 1),
+            1 => text.Insert(i, "0"),
+            2 => text.Insert(i, "null"),
+            3 => text.Replace("\"name\"", "\"nmae\"", StringComparison.Ordinal),
+            4 => text[..i] + text[i..].Replace("\"perKwh\": ", "\"perKwh\": -", StringComparison.Ordinal),
+            _ => text[..i] + text[i..].Replace(": [", ": 7, \"x\": [", StringComparison.Ordinal),
+        };
+        var path = TestFiles.Write(text);
+        File.Copy(TestFiles.Data("market-april.csv"), Path.Combine(Path.GetDirectoryName(path)!, "market-april.csv"), overwrite: true);
+        try
+        {
+            Assert.NotEmpty(TariffHistory.Load(path).Versions);
+        }
+        catch (RecordException e)
+        {
+            Assert.Contains("expected", e.Message, StringComparison.Ordinal);
+        }
+    }, iter: 300, threads: 1);
 }
