@@ -62,6 +62,7 @@ internal sealed class ExpectedView
         ShortfallKind.PartialString => "part of the strings",
         ShortfallKind.Dirt => "dirt",
         ShortfallKind.HeatDerating => "heat",
+        ShortfallKind.Clipping => "at its limit",
         ShortfallKind.Curtailment => "held back",
         _ => "unexplained",
     };

@@ -10,6 +10,10 @@ internal static partial class Throw
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found efficiencies {atTenth}, {atHalf} and {atFull} at 10, 50 and 100 % load, expected ones that no negative loss would need. Check that they stand in this order."));
 
+    internal static ArgumentException InputsOfArrays(IReadOnlyList<int> found, int arrays, int inputs, string device) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found inputs {string.Join(", ", found)} for {arrays} arrays, expected one for each, from 1 to {inputs}, the inputs of {device}."));
+
     internal static ArgumentException WeatherColumnLength(string name, int found, int expected) =>
         new(string.Create(CultureInfo.InvariantCulture, $"Found {found} values of {name}, expected one per step: {expected}."));
 
@@ -54,6 +58,9 @@ internal static partial class Throw
     internal static ArgumentException MonthNotReached(int month, double found, double least, double most) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found {found:0.#} kWh in month {month} of the record, expected {least:0.#} to {most:0.#}, what the model makes of 0.02 to 3 times the weather's light. Are kWp, plane or hemisphere right, and does the weather cover that month whole?"));
+
+    internal static ArgumentException NoUseTold(string site) =>
+        new($"Found no interval of {site} in which import, generation, export and the battery's flows were all read, expected at least one: use is what they leave.");
 
     internal static ArgumentException NoReference(string place) =>
         new($"Found nothing to judge \"{place}\" by, expected a sister array with 60 whole days in common, or weather: pass LossOptions.Weather.");

@@ -15,5 +15,8 @@ internal static partial class Throw
     internal static ArgumentException NoArrays(string site) =>
         new($"Found no array in the plant of {site}, expected at least one in its place: write \"arrays\" in the plant file, or use Plant.With.");
 
+    internal static ArgumentException NoSeat(IndividualModule module, Placement placement, int modules) =>
+        new(FormattableString.Invariant($"Found no seat for module \"{module.Id}\" in {placement.Array.Name}, in which {modules} modules are said to be, expected at most {placement.Array.InSeries} in each of its {placement.Array.Strings} strings."));
+
     internal static ArgumentException NoChange() => new("Found no change, expected at least one: AddModules, MoveModules, ReplaceModules or RetireModules.");
 }

@@ -65,6 +65,9 @@ internal sealed class AcStage
         Add(sums, offered, taken, converted, given, clipped);
     }
 
+    /// <summary>What would be given without the AC limit. Unit: W.</summary>
+    internal double Unclipped(double dcW) => _curve.Output(Math.Min(dcW * _controllerEfficiency / _ratedW, _inputLimitShare)) * _ratedW * _running;
+
     private void Add(StageSums sums, double offered, double taken, double converted, double given, long clippedSteps)
     {
         sums.AfterController += offered * _ratedW;

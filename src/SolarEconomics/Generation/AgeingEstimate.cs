@@ -4,7 +4,7 @@ namespace SolarEconomics;
 
 /// <summary>What a record tells about ageing: its own rate with an honest range, and the rate to use, which is the published one moved by the record.</summary>
 /// <remarks>Rates are fractions of the initial level a year, below 0 where output falls. Immutable, so safe to share between threads.</remarks>
-public sealed record AgeingEstimate : IFinding
+public sealed partial record AgeingEstimate : IFinding
 {
     /// <summary>Median of nearly 2,000 published rates: −0.5 % a year. Source: ageing-1.</summary>
     public const double PublishedRate = -0.005;
@@ -134,6 +134,7 @@ public sealed record AgeingEstimate : IFinding
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
+        if (Years < FewestYears) return SayTooShort(culture);
         var own = string.Create(culture, $"The record alone says {RecordRate * 100:+0.00;-0.00} % a year, somewhere from {RecordInterval.Low * 100:+0.0;-0.0} to {RecordInterval.High * 100:+0.0;-0.0} %.");
         var tells = RecordTells
             ? "That is narrow enough to stand by itself."

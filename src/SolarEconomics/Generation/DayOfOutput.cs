@@ -8,8 +8,12 @@ namespace SolarEconomics;
 /// <param name="ExpectedKwh">Expected from a model or a sister array, 0 or more.</param>
 /// <param name="HottestAirC">Highest air temperature of the day, in °C, where known.</param>
 /// <param name="Censored">Whether the record marks the day as held back: battery full, export limit, trip.</param>
-public readonly record struct DayOfOutput(LocalDate Date, double? MeasuredKwh, double ExpectedKwh, double? HottestAirC = null, bool Censored = false)
+/// <param name="ClippedKwh">About what an inverter at its limit clipped, 0 or more: not measured, and not a shortfall.</param>
+public readonly record struct DayOfOutput(LocalDate Date, double? MeasuredKwh, double ExpectedKwh, double? HottestAirC = null, bool Censored = false, double ClippedKwh = 0)
 {
-    /// <summary>Measured over expected; <see langword="null"/> where either is missing or too small to tell.</summary>
-    public double? Ratio => MeasuredKwh is { } measured && ExpectedKwh > 0.1 ? measured / ExpectedKwh : null;
+    /// <summary>What the modules made, measured and clipped; <see langword="null"/> where the record has a gap.</summary>
+    public double? MadeKwh => MeasuredKwh + ClippedKwh;
+
+    /// <summary>Made over expected; <see langword="null"/> where either is missing or too small to tell.</summary>
+    public double? Ratio => MadeKwh is { } made && ExpectedKwh > 0.1 ? made / ExpectedKwh : null;
 }

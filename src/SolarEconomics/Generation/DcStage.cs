@@ -9,7 +9,6 @@ internal sealed partial class DcStage
     /// <summary>Light below which a logarithm says nothing about a module: it is held there.</summary>
     private const double FaintWm2 = 1.0;
 
-    private readonly ModuleArray _array;
     private readonly GenerationModel _model;
     private readonly SunDirection _normal;
     private readonly double _ratedKw;
@@ -24,16 +23,18 @@ internal sealed partial class DcStage
     private readonly Horizon _horizon;
     private readonly Rows? _rows;
     private readonly double _directed;
+    private readonly bool _keepsOwn;
+    private readonly double[] _cellC;
 
     internal DcStage(ModuleArray array, GenerationModel model)
     {
-        _array = array;
+        Array = array;
         _model = model;
         _normal = array.Plane.Normal;
         _ratedKw = array.RatedKwp;
-        // What stands around a face of its own comes before what stands around the place.
-        _horizon = array.Face.Horizon.SeesAll ? model.Horizon : array.Face.Horizon;
-        _rows = array.Face.Rows ?? model.Rows;
+        // What stands around a face of its own comes before what stands around the place; shade found in the record holds both.
+        _horizon = model.Shade is not null ? Horizon.Free : array.Face.Horizon.SeesAll ? model.Horizon : array.Face.Horizon;
+        _rows = model.Shade is not null ? null : array.Face.Rows ?? model.Rows;
         _skyShare = _horizon.SeesAll ? array.Plane.SkyShare : _horizon.SkyShare(array.Plane);
         _groundShare = array.Plane.GroundShare;
         _skyGlass = IncidenceAngle.Sky(array.Plane);
@@ -43,10 +44,22 @@ internal sealed partial class DcStage
         _age = model.AgeFactor * array.AgeFactor;
         _ageAndMismatch = _age * (1 - model.MismatchLoss);
         _directed = model.Sky == SkyModel.Isotropic ? 0 : 1;
+        _keepsOwn = model.ReckonsInputs;
+        OwnW = _keepsOwn ? new double[StepBlock.Size] : [];
+        _cellC = _keepsOwn ? new double[StepBlock.Size] : [];
     }
 
+    internal ModuleArray Array { get; }
+
+    /// <summary>What this array gives at its own best point, step by step; kept where an input may hold some of it back.</summary>
+    internal double[] OwnW { get; }
+
+    /// <summary>Operating voltage of its strings. Unit: V.</summary>
+    internal double VoltageAt(int step) =>
+        Array.InSeries * Array.Module.VmpV!.Value * Math.Max(0.5, 1 + ((Array.Module.VmpPerK ?? Array.Module.PowerPerK) * (_cellC[step] - 25)));
+
     /// <summary>Whether the lanes know this array's sky and shade.</summary>
-    internal bool FitsLanes => _model.Sky is SkyModel.Isotropic or SkyModel.HayDavies && _horizon.SeesAll && _rows is null;
+    internal bool FitsLanes => _model.Sky is SkyModel.Isotropic or SkyModel.HayDavies && _horizon.SeesAll && _rows is null && _model.Shade is null;
 
     // Optimised from the first call: a year would be over before the runtime noticed that this loop is hot.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -82,11 +95,16 @@ internal sealed partial class DcStage
 
             // Heat, age, mismatch, cables.
             var cell = new Vector<double>(block.AirC, i)
-                + (light / (new Vector<double>(_array.Mounting.U0) + (new Vector<double>(block.WindMs, i) * _array.Mounting.U1)));
-            var atHeat = atLowLight * Vector.Max(zero, one + ((cell - new Vector<double>(25.0)) * _array.Module.PowerPerK));
+                + (light / (new Vector<double>(Array.Mounting.U0) + (new Vector<double>(block.WindMs, i) * Array.Mounting.U1)));
+            var atHeat = atLowLight * Vector.Max(zero, one + ((cell - new Vector<double>(25.0)) * Array.Module.PowerPerK));
             var matched = atHeat * _ageAndMismatch;
             var atInverter = Vector.Max(zero, matched - (matched * matched * (_model.WiringLossAtRated / (_ratedKw * 1000))));
             (new Vector<double>(block.DcW, i) + atInverter).CopyTo(block.DcW, i);
+            if (_keepsOwn)
+            {
+                atInverter.CopyTo(OwnW, i);
+                cell.CopyTo(_cellC, i);
+            }
 
             nominal += light;
             reflected += inside;
@@ -96,6 +114,7 @@ internal sealed partial class DcStage
         }
         sums.Nominal += Vector.Sum(nominal) * _ratedKw;
         sums.AfterShade += Vector.Sum(nominal) * _ratedKw;
+        sums.AfterSeasonalShade += Vector.Sum(nominal) * _ratedKw;
         sums.AfterReflection += Vector.Sum(reflected) * _ratedKw;
         sums.AfterLowLight += Vector.Sum(dim);
         sums.AfterHeat += Vector.Sum(hot);

@@ -17,8 +17,9 @@ internal sealed class EpwReader(string file)
         var place = lines[0].Split(',');
         if (place.Length < 10) throw Throw.NotEpw(file, lines[0]);
         var rows = lines.Skip(HeadingLines).Select((text, i) => (Text: text, Line: HeadingLines + i + 1)).Where(r => r.Text.Length > 0).ToArray();
+        if (lines[HeadingLines - 1].Split(',') is [_, _, var perHour, ..] && perHour.Trim() is not "1") throw Throw.EpwStepsPerHour(file, HeadingLines, perHour);
         var isLeap = rows.Length == 8784;
-        if (rows.Length is not (8760 or 8784)) throw Throw.EpwHours(file, rows.Length);
+        if (rows.Length is not (8760 or 8784)) throw Throw.EpwHours(file, rows.Length, FirstBreak(rows));
         var onYear = year ?? (isLeap ? 2024 : 2023);
         if (CalendarSystem.Iso.IsLeapYear(onYear) != isLeap) throw Throw.EpwLeapYear(file, rows.Length, onYear);
         var offset = Heading(place, 8, -12, 14, "hours ahead of UTC");
@@ -28,8 +29,25 @@ internal sealed class EpwReader(string file)
         var expected = new LocalDateTime(onYear, 1, 1, 0, 0);
         for (var i = 0; i < rows.Length; i++, expected = expected.PlusHours(1)) ReadHour(rows[i].Text.Split(','), rows[i].Line, expected, columns, i);
         var weather = Weather.OfParts(grid, columns[0], columns[1], columns[2], columns[3], columns[4], $"{file}, {place[1]}, laid on {onYear}");
-        return new EpwFile(place[1], Heading(place, 6, -90, 90, "degrees, north positive"), Heading(place, 7, -180, 180, "degrees, east positive"), offset,
-            Heading(place, 9, -430, 9000, "metres above the sea"), weather, _problems);
+        var (latitude, longitude) = (Heading(place, 6, -90, 90, "degrees, north positive"), Heading(place, 7, -180, 180, "degrees, east positive"));
+        _problems.AddRange(WeatherJudge.Judge(weather, Site.At(place[1], latitude, longitude, "UTC", "EUR"), file));
+        return new EpwFile(place[1], latitude, longitude, offset, Heading(place, 9, -430, 9000, "metres above the sea"), weather, _problems);
+    }
+
+    /// <summary>Where the hours first do not follow one another, in words; empty where they all do.</summary>
+    private string FirstBreak((string Text, int Line)[] rows)
+    {
+        for (var i = 1; i < rows.Length; i++)
+        {
+            var (before, here) = (rows[i - 1].Text.Split(','), rows[i].Text.Split(','));
+            if (before.Length <= 3 || here.Length <= 3) return FormattableString.Invariant($" Line {rows[i].Line} has no hour.");
+            var (day, month) = ((int)Number(before, 2, rows[i - 1].Line), (int)Number(before, 1, rows[i - 1].Line));
+            var hour = Number(before, 3, rows[i - 1].Line);
+            var follows = Number(here, 3, rows[i].Line) == (hour >= 24 ? 1 : hour + 1)
+                && (hour < 24 ? Number(here, 2, rows[i].Line) == day && Number(here, 1, rows[i].Line) == month : Number(here, 2, rows[i].Line) == day + 1 || Number(here, 2, rows[i].Line) == 1);
+            if (!follows) return FormattableString.Invariant($" Line {rows[i].Line} (month {here[1]}, day {here[2]}, hour {here[3]}) does not follow month {before[1]}, day {before[2]}, hour {before[3]}.");
+        }
+        return "";
     }
 
     private void ReadHour(string[] fields, int line, LocalDateTime expected, double[][] columns, int i)

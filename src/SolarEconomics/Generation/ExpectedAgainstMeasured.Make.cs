@@ -23,44 +23,52 @@ public sealed partial class ExpectedAgainstMeasured
         ArgumentNullException.ThrowIfNull(device);
         options ??= new LossOptions();
         var records = SiteRecords.Lay(site, readings);
-        var places = records.Generation.Where(g => g.Series.KnownTotalKwh > 0).Select(g => OutputDays.Of(g, records)).ToList();
-        var place = places.Find(p => p.Line.Any(d => string.Equals(d.Name, device, StringComparison.Ordinal)))
-            ?? throw Throw.UnknownDevice(device, places.Select(p => p.Name));
+        var all = records.Generation.Where(g => g.Series.KnownTotalKwh > 0).Select(g => new PlaceOfOutput(g, records)).ToList();
+        var own = all.Find(p => p.Days.Line.Any(d => string.Equals(d.Name, device, StringComparison.Ordinal))) ?? throw Throw.UnknownDevice(device, all.Select(p => p.Days.Name));
+        var (places, place) = (all.ConvertAll(p => p.Days), own.Days);
+        var weather = options.Weather is { } sky ? ModelledReference.Of(place, records, sky, options.Shade) : null;
+        foreach (var p in all)
+        {
+            p.AtLimit.Estimate([.. all.Where(o => o != p).Select(o => (Func<int, double?>)o.AtLimit.Free), .. p == own && weather is not null ? [i => weather.YieldIn(records.Grid, i)] : Array.Empty<Func<int, double?>>()]);
+            p.Days.AddClipped(records, p.AtLimit);
+        }
+        var heldBack = MarkedDays(records, own.Record, place, options.ExportLimitKw);
         var references = places.Where(p => p != place).ToList();
-        if (options.Weather is { } weather) references.Add(Modelled(place, records, weather));
+        if (weather is not null) references.Add(OutputDays.Of(weather, records));
         // A sister that failed must not drag the expectation down: first each place is judged by all others, then their failed days are set aside.
         var failed = places.ToDictionary(p => p.Name, p => new bool[p.Dates.Length], StringComparer.Ordinal);
         var none = new bool[place.Dates.Length];
         foreach (var other in places)
-            MarkFailed(other, Judge(other, places.Where(p => p != other).Concat(references.Where(r => r.Line.Count == 0)), _ => none, options, site), failed[other.Name]);
-        var judged = Judge(place, references, p => failed.GetValueOrDefault(p.Name, none), options, site);
+            MarkFailed(other, Judge(other, places.Where(p => p != other).Concat(references.Where(r => r.IsWeather)), r => r.IsWeather ? heldBack : none, options, site, weather), failed[other.Name]);
+        // The sky knows nothing of a full battery, sisters do: on days held back it is no reference.
+        var judged = Judge(place, references, p => p.IsWeather ? heldBack : failed.GetValueOrDefault(p.Name, none), options, site, weather);
         if (judged.Models.Count == 0) throw Throw.NoReference(place.Name);
-        var prices = new LossPrices(records.Generation.First(g => string.Equals(g.Device.Name, place.Name, StringComparison.Ordinal)), records, options.Tariffs);
-        return new ExpectedAgainstMeasured(site, place.Name, judged.Days, [.. judged.Found.Select(s => EventOf(s, place, judged, prices, options, site))])
+        var prices = new LossPrices(own.Record, records, options.Tariffs);
+        var events = judged.Found.Select(s => EventOf(s, FailedDays(s, judged), place, judged, prices, options, site))
+            .Concat(Clipping(place, own.AtLimit).Select(c => EventOf(c.Found, c.Days, place, judged, prices, options, site)))
+            .Concat(Curtailment(place, judged, heldBack).Select(c => EventOf(c.Found, c.Days, place, judged, prices, options, site)))
+            .OrderBy(e => e.Shortfall.Days.Start);
+        return new ExpectedAgainstMeasured(site, place.Name, Shown(place, judged, heldBack), [.. events])
         {
             References = [.. judged.Models.Select(m => FormattableString.Invariant($"{m.Name}, fitted on {m.Days} days, a day scatters by {m.Scatter:0.00} kWh/kWp"))],
             ScatterKwhPerKwp = judged.Models.Min(m => m.Scatter),
+            HoursAtLimit = place.HoursAtLimit.Sum(),
+            UntoldHoursAtLimit = Enumerable.Range(0, own.AtLimit.IsAt.Length).Count(i => own.AtLimit.IsAt[i] && own.AtLimit.Kwh[i] is null) * records.Grid.StepHours,
+            HeldBackDays = heldBack.Count(h => h),
+            TellsCurtailment = judged.Models.Any(m => m.Reference.IsWeather),
+            Yields = weather is null ? null : YieldsOf(records, own.Record, weather, options.ExportLimitKw),
+            HeatFactor = weather?.Result.HeatFactor ?? 1,
         };
-    }
-
-    private static OutputDays Modelled(OutputDays place, SiteRecords records, Weather weather)
-    {
-        var device = place.Line[^1];
-        var own = records.Site.Plant.Placements.Where(p => string.Equals(p.Device, device.Name, StringComparison.Ordinal)).ToList();
-        if (own.Count == 0) throw Throw.NoArrays(device.Name);
-        var day = place.Dates[^1];
-        var standing = own.Where(p => p.StandsOn(day)).ToList();
-        var model = PlantOutput.ModelOf(device, standing.Count > 0 ? standing : own, day, new PlantOutputOptions());
-        return OutputDays.Of(model.Run(records.Site, weather), records);
     }
 
     private sealed record Judgement(IReadOnlyList<OwnModel> Models, IReadOnlyList<DayOfOutput> Days, IReadOnlyList<Shortfall> Found);
 
-    private static Judgement Judge(OutputDays place, IEnumerable<OutputDays> references, Func<OutputDays, bool[]> failedOf, LossOptions options, Site site)
+    private static Judgement Judge(OutputDays place, IEnumerable<OutputDays> references, Func<OutputDays, bool[]> failedOf, LossOptions options, Site site, ModelledReference? weather)
     {
         var none = new bool[place.Dates.Length];
         var fitted = references.Select(r => (Failed: failedOf(r), Model: OwnModel.Fit(place, r, none, failedOf(r)))).Where(f => f.Model is not null).ToList();
-        var days = place.Dates.Select((date, d) => new DayOfOutput(date, place.Kwh[d], (Expected(d) ?? 0) * place.Kwp[d])).ToList();
+        var hottest = weather?.HottestAirC(site.Zone);
+        var days = place.Dates.Select((date, d) => new DayOfOutput(date, place.Kwh[d], (Expected(d) ?? 0) * place.Kwp[d], hottest?.TryGetValue(date, out var airC) == true ? airC : null, ClippedKwh: place.ClippedKwh[d])).ToList();
         var scatter = fitted.Count == 0 ? 0 : fitted.Min(f => f.Model!.Scatter);
         var found = fitted.Count == 0 ? [] : Shortfalls.Find(days, date => StringsOn(place, date, site), options.ShortBelow, options.FewestDays)
             .Where(s => s.LostKwh > NormalNinetyFive * scatter * Math.Sqrt(s.Days.Days) * KwpOn(place, s.Days.Start)).ToList();
@@ -92,21 +100,26 @@ public sealed partial class ExpectedAgainstMeasured
     private static IEnumerable<Placement> StandingBehind(OutputDays place, LocalDate date, Site site) =>
         site.Plant.Placements.Where(p => p.StandsOn(date) && place.Line.Any(d => string.Equals(d.Name, p.Device, StringComparison.Ordinal)));
 
-    private static LostEnergy EventOf(Shortfall found, OutputDays place, Judgement judged, LossPrices prices, LossOptions options, Site site)
+    /// <summary>The lost energy of an event is against the usual level of all days; each day carries its part of it.</summary>
+    private static List<(LocalDate Date, double Kwh)> FailedDays(Shortfall found, Judgement judged)
     {
         var told = judged.Days.Where(d => found.Days.Contains(d.Date) && d.Ratio is not null).ToList();
-        // The lost energy of the event is against the usual level of all days; each day carries its part of it.
-        var level = told.Sum(d => d.ExpectedKwh) is > 0 and var expected ? (found.LostKwh + told.Sum(d => d.MeasuredKwh!.Value)) / expected : 1;
+        var level = told.Sum(d => d.ExpectedKwh) is > 0 and var expected ? (found.LostKwh + told.Sum(d => d.MadeKwh!.Value)) / expected : 1;
+        return told.ConvertAll(d => (d.Date, (d.ExpectedKwh * level) - d.MadeKwh!.Value));
+    }
+
+    private static LostEnergy EventOf(
+        Shortfall found, IReadOnlyList<(LocalDate Date, double Kwh)> told, OutputDays place, Judgement judged, LossPrices prices, LossOptions options, Site site)
+    {
         var days = new List<LostDay>();
         var (exported, used, isPriced) = (0m, 0m, true);
-        foreach (var day in told)
+        foreach (var (date, kwh) in told)
         {
-            var kwh = (day.ExpectedKwh * level) - day.MeasuredKwh!.Value;
-            var worth = prices.Of(day.Date, kwh);
+            var worth = prices.Of(date, kwh);
             isPriced &= worth is not null;
             exported += worth?.AllExported ?? 0;
             used += worth?.AllUsed ?? 0;
-            days.Add(new LostDay(day.Date, kwh, worth?.Value is { } value ? Money.Nominal(value, site.Currency) : null));
+            days.Add(new LostDay(date, kwh, worth?.Value is { } value ? Money.Nominal(value, site.Currency) : null));
         }
         var scatter = judged.Models.Min(m => m.Scatter);
         var between = place.Dates.Select((date, d) => (date, d)).Any(x => found.Days.Contains(x.date) && place.IsBetweenDevices[x.d]);

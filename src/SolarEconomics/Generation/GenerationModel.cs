@@ -1,8 +1,8 @@
 namespace SolarEconomics;
 
 /// <summary>From sun and weather to AC: arrays on one inverter, with every loss between them.</summary>
-/// <remarks>Losses are fractions. Arrays on one inverter meet at its DC side. Immutable, so safe to share between threads.</remarks>
-public sealed record GenerationModel
+/// <remarks>Losses are fractions. Each input works at one voltage, that of most power; inputs meet at the inverter's DC side. Immutable, so safe to share between threads.</remarks>
+public sealed partial record GenerationModel
 {
     /// <summary>A model of arrays behind one inverter.</summary>
     /// <param name="inverter">Type of the inverter.</param>
@@ -56,6 +56,9 @@ public sealed record GenerationModel
     /// <summary>What stands around the place. Default: <see cref="SolarEconomics.Horizon.Free"/>.</summary>
     public Horizon Horizon { get; init; } = Horizon.Free;
 
+    /// <summary>Seasonal shade found in the plant's own record. Default: <see langword="null"/>, none. It holds all that shades, so horizons and rows are put aside with it.</summary>
+    public ShadeEnvelope? Shade { get; init; }
+
     /// <summary>Rows that shade each other, all arrays alike. Default: <see langword="null"/>, none.</summary>
     public Rows? Rows { get; init; }
 
@@ -74,6 +77,7 @@ public sealed record GenerationModel
         var track = new SunTrack(site.LatitudeDeg, site.LongitudeDeg, weather.Grid);
         var block = new StepBlock();
         var stages = Arrays.Select(a => new DcStage(a, this)).ToArray();
+        var inputs = InputStage.Of(this, stages);
         var inverter = new AcStage(this);
         var sums = new StageSums();
         var (planeWm2, dcW, acW) = (new double[count], new double[count], new double[count]);
@@ -82,15 +86,20 @@ public sealed record GenerationModel
             cancel.ThrowIfCancellationRequested();
             var steps = Math.Min(StepBlock.Size, count - first);
             block.Load(weather, track, first, steps);
+            Shade?.Fill(block.Unshaded.AsSpan(0, steps), weather.Grid, first, site.Zone);
             foreach (var stage in stages)
             {
                 if (inLanes && stage.FitsLanes) stage.InLanes(block, sums);
                 else stage.StepByStep(block, steps, sums);
             }
+            if (inputs.Count > 0) InputStage.Run(inputs, block, steps);
             if (inLanes) inverter.InLanes(block, sums);
             else inverter.StepByStep(block, steps, sums);
             block.Store(planeWm2.AsSpan(first, steps), dcW.AsSpan(first, steps), acW.AsSpan(first, steps));
         }
-        return new GenerationResult(this, site, weather, sums, planeWm2, dcW, acW);
+        var toKwh = weather.Grid.StepHours / 1000;
+        InputOutput[] taken = [.. inputs.Select(i => i.Result(toKwh))];
+        sums.AfterInputs = inputs.Count == 0 ? sums.AfterWiring : taken.Sum(t => t.TakenKwh) / toKwh;
+        return new GenerationResult(this, site, weather, sums, taken, planeWm2, dcW, acW);
     }
 }

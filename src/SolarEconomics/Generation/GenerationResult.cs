@@ -7,11 +7,12 @@ namespace SolarEconomics;
 /// <remarks>The losses sum: nominal − all losses = AC. Immutable, so safe to share between threads.</remarks>
 public sealed class GenerationResult : IFinding
 {
+    private const string Clipping = "clipping";
     private readonly double[] _planeWm2;
     private readonly double[] _dcW;
     private readonly double[] _acW;
 
-    internal GenerationResult(GenerationModel model, Site site, Weather weather, StageSums sums, double[] planeWm2, double[] dcW, double[] acW)
+    internal GenerationResult(GenerationModel model, Site site, Weather weather, StageSums sums, IReadOnlyList<InputOutput> inputs, double[] planeWm2, double[] dcW, double[] acW)
     {
         Model = model;
         Site = site;
@@ -19,7 +20,9 @@ public sealed class GenerationResult : IFinding
         (_planeWm2, _dcW, _acW) = (planeWm2, dcW, acW);
         var toKwh = weather.Grid.StepHours / 1000;
         NominalKwh = sums.Nominal * toKwh;
-        Losses = ListLosses(model, sums, toKwh);
+        Inputs = inputs;
+        Losses = ListLosses(model, sums, inputs.Count > 0, toKwh);
+        HeatFactor = sums.AfterLowLight > 0 ? sums.AfterHeat / sums.AfterLowLight : 1;
         AcKwh = sums.AfterClipping * (1 - model.DownTime) * toKwh;
         ClippedHours = sums.ClippedSteps * weather.Grid.StepHours;
         StandbyKwh = model.Inverter.NightW * dcW.Count(w => w <= 0) * toKwh;
@@ -49,6 +52,12 @@ public sealed class GenerationResult : IFinding
     /// <summary>What is lost between nominal and AC, in the order of the energy's way. Their sum is nominal less AC.</summary>
     public IReadOnlyList<GenerationLoss> Losses { get; }
 
+    /// <summary>What each input took of what its arrays offered; empty where no limit of an input is known and none is shared by unlike strings.</summary>
+    public IReadOnlyList<InputOutput> Inputs { get; }
+
+    /// <summary>Energy that the inverter clips at its AC limit. Unit: kWh. Steps of an hour hide short peaks: then a lower bound.</summary>
+    public double ClippedKwh => Losses.Single(l => string.Equals(l.Name, Clipping, StringComparison.Ordinal)).Kwh;
+
     /// <summary>Energy at AC. Unit: kWh.</summary>
     public double AcKwh { get; }
 
@@ -60,6 +69,19 @@ public sealed class GenerationResult : IFinding
 
     /// <summary>Yields and performance ratio.</summary>
     public Yields Yields => new(AcKwh, Model.RatedKwp, _planeWm2.Sum() * Weather.Grid.StepHours / 1000);
+
+    /// <summary>Power of warm or cold cells over that of cells at 25 °C, weighted by what they make.</summary>
+    public double HeatFactor { get; }
+
+    /// <summary>Performance ratio with the heat of the cells taken off: as it would be at 25 °C. Equation: PR / <see cref="HeatFactor"/>. Source: gen-7.</summary>
+    public double PerformanceRatioAt25C => HeatFactor > 0 ? Yields.PerformanceRatio / HeatFactor : 0;
+
+    /// <summary>Power at AC as it would be without the inverter's AC limit. Unit: W.</summary>
+    internal double[] UnclippedAcW()
+    {
+        var stage = new AcStage(Model);
+        return [.. _dcW.Select(stage.Unclipped)];
+    }
 
     /// <summary>AC energy of each calendar month of the site's clock, in order. Unit: kWh.</summary>
     public IReadOnlyList<(YearMonth Month, double Kwh)> ByMonth()
@@ -85,34 +107,9 @@ public sealed class GenerationResult : IFinding
     }
 
     /// <inheritdoc/>
-    public Finding Say(CultureInfo culture)
-    {
-        var largest = Losses.MaxBy(l => l.Kwh)!;
-        return new Finding(
-            string.Create(culture, $"{AcKwh:#,0} kWh"),
-            string.Create(culture, $"from {Model.RatedKwp:0.00} kWp over {Weather.Grid.Count * Weather.Grid.StepHours / 24:#,0} days: {Yields.FinalHours:#,0} kWh per kWp, performance ratio {Yields.PerformanceRatio:0.00}. The largest loss is {largest.Name}, {largest.Kwh:#,0} kWh."))
-        {
-            Notes =
-            [
-                "Weather: " + Weather.Origin + ".",
-                string.Create(culture, $"Sky: {Model.Sky}; ground reflection {Model.GroundReflection:0.00}; the performance ratio without a sensor in the plane carries the weather's error."),
-            ],
-            Tables =
-            [
-                new FindingTable("From nominal to AC", ["Step", "kWh", "% of nominal"],
-                [
-                    Row("nominal: rated power at the light on the planes", NominalKwh, 1, culture),
-                    .. Losses.Select(l => Row(l.Name, -l.Kwh, -l.Share, culture)),
-                    Row("AC", AcKwh, NominalKwh > 0 ? AcKwh / NominalKwh : 0, culture),
-                ]),
-            ],
-        };
-    }
+    public Finding Say(CultureInfo culture) => GenerationWords.Say(this, culture);
 
-    private static string[] Row(string name, double kwh, double share, CultureInfo culture) =>
-        [name, kwh.ToString("#,0.0", culture), (share * 100).ToString("0.00", culture)];
-
-    private static IReadOnlyList<GenerationLoss> ListLosses(GenerationModel model, StageSums sums, double toKwh)
+    private static IReadOnlyList<GenerationLoss> ListLosses(GenerationModel model, StageSums sums, bool hasInputs, double toKwh)
     {
         GenerationLoss Loss(string name, double lost) => new(name, lost * toKwh, sums.Nominal > 0 ? lost / sums.Nominal : 0);
         var soiled = sums.AfterReflection * (1 - model.SoilingLoss);
@@ -120,17 +117,19 @@ public sealed class GenerationResult : IFinding
         return
         [
             Loss("shade", sums.Nominal - sums.AfterShade),
-            Loss("reflection at the glass", sums.AfterShade - sums.AfterReflection),
+            .. model.Shade is null ? [] : new[] { Loss("seasonal shade", sums.AfterShade - sums.AfterSeasonalShade) },
+            Loss("reflection at the glass", sums.AfterSeasonalShade - sums.AfterReflection),
             Loss("dirt", sums.AfterReflection - soiled),
             Loss("faint light", soiled - sums.AfterLowLight),
             Loss("heat", sums.AfterLowLight - sums.AfterHeat),
             Loss("age", sums.AfterHeat - sums.AfterAge),
             Loss("mismatch", sums.AfterAge - matched),
             Loss("cables", matched - sums.AfterWiring),
-            .. model.Controller is null ? [] : new[] { Loss("charge controller", sums.AfterWiring - sums.AfterController) },
+            .. hasInputs ? new[] { Loss("voltage, current and power of the inputs", sums.AfterWiring - sums.AfterInputs) } : [],
+            .. model.Controller is null ? [] : new[] { Loss("charge controller", sums.AfterInputs - sums.AfterController) },
             Loss("above the input's limit", sums.AfterController - sums.AfterInputLimit),
             Loss("inverter", sums.AfterInputLimit - sums.AfterConversion),
-            Loss("clipping", sums.AfterConversion - sums.AfterClipping),
+            Loss(Clipping, sums.AfterConversion - sums.AfterClipping),
             Loss("down time", sums.AfterClipping * model.DownTime),
         ];
     }

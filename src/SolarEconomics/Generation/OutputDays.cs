@@ -11,6 +11,8 @@ internal sealed class OutputDays
         Kwh = new double?[dates.Length];
         Kwp = new double[dates.Length];
         IsBetweenDevices = new bool[dates.Length];
+        ClippedKwh = new double[dates.Length];
+        HoursAtLimit = new double[dates.Length];
     }
 
     /// <summary>Name of the device at work there last, or of the reference.</summary>
@@ -25,11 +27,19 @@ internal sealed class OutputDays
 
     internal double[] Kwp { get; }
 
+    /// <summary>About what an inverter at its limit clipped.</summary>
+    internal double[] ClippedKwh { get; }
+
+    internal double[] HoursAtLimit { get; }
+
+    /// <summary>Whether this is a model through weather, not a place of the plant.</summary>
+    internal bool IsWeather => Line.Count == 0;
+
     /// <summary>Days on which one device no longer worked and the next did not yet: nothing was made, whatever the record holds.</summary>
     internal bool[] IsBetweenDevices { get; }
 
-    /// <summary>Energy per rated power; <see langword="null"/> where either is not known. Unit: kWh/kWp a day.</summary>
-    internal double? Yield(int day) => Kwh[day] is { } kwh && Kwp[day] > 0 ? kwh / Kwp[day] : null;
+    /// <summary>Energy per rated power, what was clipped added; <see langword="null"/> where either is not known. Unit: kWh/kWp a day.</summary>
+    internal double? Yield(int day) => Kwh[day] is { } kwh && Kwp[day] > 0 ? (kwh + ClippedKwh[day]) / Kwp[day] : null;
 
     /// <summary>The days of one place of laid records.</summary>
     internal static OutputDays Of(GenerationRecord place, SiteRecords records)
@@ -50,25 +60,28 @@ internal sealed class OutputDays
     }
 
     /// <summary>What a model makes of weather over the days of a record, as a reference beside sister arrays.</summary>
-    internal static OutputDays Of(GenerationResult modelled, SiteRecords records)
+    internal static OutputDays Of(ModelledReference modelled, SiteRecords records)
     {
-        var grid = modelled.Weather.Grid;
         var days = new OutputDays("the weather", [], [.. records.Days.Distinct()]);
-        var index = days.Dates.Select((date, d) => (date, d)).ToDictionary(x => x.date, x => x.d);
-        var hours = new double[days.Dates.Length];
-        var local = grid.LocalDays(records.Site.Zone);
-        for (var i = 0; i < grid.Count; i++)
+        var yields = modelled.Days(records.Site.Zone);
+        for (var d = 0; d < days.Dates.Length; d++)
         {
-            if (!index.TryGetValue(local[i], out var d)) continue;
-            days.Kwh[d] = (days.Kwh[d] ?? 0) + (modelled.AcW[i] * grid.StepHours / 1000);
-            hours[d] += grid.StepHours;
-        }
-        for (var d = 0; d < hours.Length; d++)
-        {
-            days.Kwp[d] = modelled.Model.RatedKwp;
-            if (hours[d] < 22.9) days.Kwh[d] = null; // the shortest day of a clock change has 23 hours
+            days.Kwp[d] = 1;
+            days.Kwh[d] = yields.TryGetValue(days.Dates[d], out var yield) ? yield : null;
         }
         return days;
+    }
+
+    /// <summary>Notes what an inverter at its limit clipped, so that a day is judged by what its modules could have made.</summary>
+    internal void AddClipped(SiteRecords records, AtLimit atLimit)
+    {
+        for (var (i, d) = (0, 0); i < records.Grid.Count; i++)
+        {
+            while (Dates[d] != records.Days[i]) d++;
+            if (!atLimit.IsAt[i]) continue;
+            HoursAtLimit[d] += records.Grid.StepHours;
+            ClippedKwh[d] += atLimit.Kwh[i] ?? 0;
+        }
     }
 
     private void Sum(SiteRecords records, Func<int, double?> kwhOf)

@@ -13,6 +13,8 @@ internal sealed class OwnModel
     private OwnModel(OutputDays reference, RegressionFit fit, double scatter, int days) =>
         (_reference, _coefficients, Scatter, Days) = (reference, fit.Coefficients, scatter, days);
 
+    internal OutputDays Reference => _reference;
+
     /// <summary>Name of the reference.</summary>
     internal string Name => _reference.Name;
 

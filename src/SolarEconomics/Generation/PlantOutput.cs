@@ -37,7 +37,18 @@ public sealed partial class PlantOutput : IFinding
     public double AcKwh => Devices.Sum(d => d.Result.AcKwh);
 
     /// <summary>Energy that the inverters clip. Unit: kWh. With steps of an hour a lower bound.</summary>
-    public double ClippedKwh => Devices.Sum(d => d.Result.Losses.Single(l => string.Equals(l.Name, "clipping", StringComparison.Ordinal)).Kwh);
+    public double ClippedKwh => Devices.Sum(d => d.Result.ClippedKwh);
+
+    /// <summary>The losses of all devices together, by name, in the order of the energy's way. Their sum is nominal less AC.</summary>
+    public IReadOnlyList<GenerationLoss> Losses
+    {
+        get
+        {
+            var nominal = Devices.Sum(d => d.Result.NominalKwh);
+            return [.. Devices.OrderByDescending(d => d.Result.Losses.Count).SelectMany(d => d.Result.Losses).GroupBy(l => l.Name, StringComparer.Ordinal)
+                .Select(g => new GenerationLoss(g.Key, g.Sum(l => l.Kwh), nominal > 0 ? g.Sum(l => l.Kwh) / nominal : 0))];
+        }
+    }
 
     /// <summary>Energy above use and the limit on export. Unit: kWh. 0 where <see cref="IsCurtailmentKnown"/> is false.</summary>
     /// <remarks>Without a battery: what one would store is in it too. Equation: Σ max(0, generation − use − limit · hours).</remarks>
@@ -63,15 +74,21 @@ public sealed partial class PlantOutput : IFinding
         var devices = site.Plant.Devices
             .Select(device => (Device: device, Own: standing.Where(p => string.Equals(p.Device, device.Name, StringComparison.Ordinal)).ToList()))
             .Where(pair => pair.Own.Count > 0)
-            .Select(pair => new DeviceOutput(pair.Device, pair.Own, options.Model(ModelOf(pair.Device, pair.Own, on, options)).Run(site, weather)));
+            .Select(pair => new DeviceOutput(pair.Device, pair.Own, options.Model(ModelOf(site.Plant, pair.Device, pair.Own, on, options)).Run(site, weather)));
         return new PlantOutput(site, on, weather, [.. devices], options);
     }
 
     /// <summary>The model of one device with its arrays, aged to a day.</summary>
-    internal static GenerationModel ModelOf(Device device, IReadOnlyList<Placement> own, LocalDate on, PlantOutputOptions options)
+    internal static GenerationModel ModelOf(Plant plant, Device device, IReadOnlyList<Placement> own, LocalDate on, PlantOutputOptions options)
     {
-        var inverter = device.Inverter ?? (device.RatedAcKw > 0 ? new InverterType(device.Name, device.RatedAcKw * 1000) : throw Throw.NoInverterRating(device.Name));
-        return new GenerationModel(inverter, [.. own.Select(p => p.Aged(on, options.Ageing))]) { Controller = device.Controller };
+        var inverter = device.Inverter ?? (device.RatedAcKw > 0
+            ? new InverterType(device.Name, device.RatedAcKw * 1000) { Inputs = own.Max(p => p.Input) } : throw Throw.NoInverterRating(device.Name));
+        return new GenerationModel(inverter, [.. own.Select(p => p.Array with { AgeFactor = plant.ShareLeft(p, on, options.Ageing).Share })])
+        {
+            Controller = device.Controller,
+            InputOfArray = [.. own.Select(p => p.Input)],
+            Shade = options.Shade.FirstOrDefault(s => string.Equals(s.Device, device.Name, StringComparison.Ordinal)),
+        };
     }
 
     /// <summary>AC energy of each calendar month of the site's clock, in order. Unit: kWh.</summary>

@@ -6,6 +6,9 @@ public sealed record PlantOutputOptions
     /// <summary>Rule of ageing for all modules. Default: <see langword="null"/>, each type's own.</summary>
     public Ageing? Ageing { get; init; }
 
+    /// <summary>Seasonal shade found in the record, for the devices that it names. Default: none.</summary>
+    public IReadOnlyList<ShadeEnvelope> Shade { get; init; } = [];
+
     /// <summary>Most that may go to the grid. Unit: kW. Default: <see langword="null"/>, no limit stated. Needs <see cref="UseKwh"/>.</summary>
     public double? ExportLimitKw { get; init; }
 

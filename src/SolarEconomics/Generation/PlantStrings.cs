@@ -9,16 +9,20 @@ public static class PlantStrings
     /// <param name="plant">The plant.</param>
     /// <param name="on">Any local calendar day: past, or planned.</param>
     /// <param name="site">Temperatures of the place, and the battery's voltages.</param>
-    /// <returns>One check per array. An array whose device has neither controller nor inverter described is checked against an inverter of which nothing is known: it cannot be told.</returns>
+    /// <returns>One check per array, with the arrays that share its input or device reckoned in. An array whose device has neither controller nor inverter described is checked against an inverter of which nothing is known: it cannot be told.</returns>
     public static IReadOnlyList<StringCheck> Check(this Plant plant, LocalDate on, StringSite site)
     {
         ArgumentNullException.ThrowIfNull(plant);
         ArgumentNullException.ThrowIfNull(site);
-        return [.. plant.StandingOn(on).Select(p =>
+        var standing = plant.StandingOn(on);
+        return [.. standing.Select(p =>
         {
             var device = plant.Find(p.Device);
-            if (device?.Controller is { } controller) return StringCheck.On(p.Array, controller, site);
-            return StringCheck.On(p.Array, device?.Inverter ?? new InverterType(p.Device, Math.Max(1, (device?.RatedAcKw ?? 0) * 1000)), site);
+            var onDevice = standing.Where(o => o != p && string.Equals(o.Device, p.Device, StringComparison.Ordinal)).ToList();
+            ModuleArray[] others = [.. onDevice.Select(o => o.Array)], onInput = [.. onDevice.Where(o => o.Input == p.Input).Select(o => o.Array)];
+            if (device?.Controller is { } controller) return StringCheck.On(p.Array, controller, site, p.Input, onInput, others);
+            var inverter = device?.Inverter ?? new InverterType(p.Device, Math.Max(1, (device?.RatedAcKw ?? 0) * 1000)) { Inputs = p.Input };
+            return StringCheck.On(p.Array, inverter, site, p.Input, onInput, others);
         })];
     }
 

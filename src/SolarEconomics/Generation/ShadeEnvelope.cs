@@ -5,10 +5,16 @@ namespace SolarEconomics;
 
 /// <summary>Seasonal shade by the place's own clear hours: for each month and hour the best it ever reached, beside a clear sky without shade.</summary>
 /// <remarks>Shares are relative to the usual level, so a model that is too high shades nothing. Immutable, so safe to share between threads.</remarks>
-public sealed class ShadeEnvelope : IFinding
+public sealed partial class ShadeEnvelope : IFinding
 {
     private const double ClearShare = 0.95;
     private const int FewestIntervals = 20;
+    private const int FewestOnClearDays = 6;
+    private const double FreeAbove = 0.9;
+    private const double ClearDayShare = 0.85;
+
+    /// <summary>Haze of the clear sky beside which shade is found and laid on again.</summary>
+    internal const double LinkeTurbidity = 3;
     private const double LeastClearKwPerKwp = 0.05;
     private readonly double?[,] _share = new double?[12, 24];
 
@@ -50,20 +56,11 @@ public sealed class ShadeEnvelope : IFinding
         var line = site.Plant.LineOf(device);
         var own = site.Plant.Placements.Where(p => line.Any(d => string.Equals(d.Name, p.Device, StringComparison.Ordinal))).ToList();
         if (own.Count == 0) throw Throw.NoArrays(device);
-        var clear = ClearKwPerKwp(site, records.Grid, place.Device, own[^1]);
+        // One plane stands for all of a device: that of its last array.
+        var clear = ClearShape.KwPerKwp(site, records.Grid, place.Device, own[^1]);
         var envelope = new ShadeEnvelope(device);
         envelope.Fill(records, place, line, clear);
         return envelope;
-    }
-
-    /// <summary>The sky without cloud or shade on the last array's plane; one plane stands for all of a device.</summary>
-    private static double[] ClearKwPerKwp(Site site, IntervalGrid grid, Device device, Placement placement)
-    {
-        var bare = placement with { Array = placement.Array with { Face = placement.Array.Face with { Horizon = Horizon.Free, Rows = null } } };
-        var acW = PlantOutput.ModelOf(device, [bare], placement.From ?? LocalDate.MinIsoValue, new PlantOutputOptions { Ageing = Ageing.None }).Run(site, Weather.Clear(site, grid)).AcW;
-        var clear = new double[grid.Count];
-        for (var i = 0; i < clear.Length; i++) clear[i] = acW[i] / 1000 / placement.Array.RatedKwp;
-        return clear;
     }
 
     private void Fill(SiteRecords records, GenerationRecord place, IReadOnlyList<Device> line, double[] clear)
@@ -88,14 +85,38 @@ public sealed class ShadeEnvelope : IFinding
         if (told.Length == 0) return;
         var usual = Statistics.Percentile(told, 0.6);
         for (var m = 0; m < 12; m++)
-        {
+            for (var h = 0; h < 24; h++) _share[m, h] /= usual;
+        LowerOnClearDays(records, place, line, clear, usual);
+        for (var m = 0; m < 12; m++)
             for (var h = 0; h < 24; h++)
+                if (_share[m, h] is { } share and < ShadedBelow and > 0) LostKwhPerYear += kwh[m, h] * ((1 / share) - 1) * 8766 / hours;
+    }
+
+    /// <summary>An hour that is shaded on some days of its month reaches its best on the others; its mean over clear days tells both.</summary>
+    private void LowerOnClearDays(SiteRecords records, GenerationRecord place, IReadOnlyList<Device> line, double[] clear, double usual)
+    {
+        var grid = records.Grid;
+        var (made, possible, count) = (new double[12, 24], new double[12, 24], new int[12, 24]);
+        for (var from = 0; from < grid.Count;)
+        {
+            var to = from;
+            while (to < grid.Count && records.Days[to] == records.Days[from]) to++;
+            var rated = line.Sum(d => d.RatedKwpOn(records.Days[from])) * grid.StepHours * usual;
+            (int At, int Hour)[] seen = [.. Enumerable.Range(from, to - from).Where(i => rated > 0 && place.Series.Known[i] && clear[i] >= LeastClearKwPerKwp)
+                .Select(i => (i, (grid.StartOf(i) + (grid.Step / 2)).InZone(records.Site.Zone).Hour))];
+            var month = records.Days[from].Month - 1;
+            var free = seen.Where(x => _share[month, x.Hour] >= FreeAbove).ToList();
+            var clearness = free.Count > 0 ? free.Sum(x => place.Series.Kwh[x.At]) / free.Sum(x => clear[x.At] * rated) : 0;
+            if (clearness >= ClearDayShare)
             {
-                if (_share[m, h] is not { } share) continue;
-                _share[m, h] = share / usual;
-                if (share / usual is < ShadedBelow and > 0) LostKwhPerYear += kwh[m, h] * ((usual / share) - 1) * 8766 / hours;
+                foreach (var (i, hour) in seen)
+                    (made[month, hour], possible[month, hour], count[month, hour]) = (made[month, hour] + place.Series.Kwh[i], possible[month, hour] + (clear[i] * rated * clearness), count[month, hour] + 1);
             }
+            from = to;
         }
+        for (var m = 0; m < 12; m++)
+            for (var h = 0; h < 24; h++)
+                if (_share[m, h] is { } best && count[m, h] >= FewestOnClearDays) _share[m, h] = Math.Min(best, made[m, h] / possible[m, h]);
     }
 
     /// <inheritdoc/>
@@ -115,7 +136,7 @@ public sealed class ShadeEnvelope : IFinding
             ])])],
             Notes =
             [
-                "For each month and hour the 95th percentile of what was made over what a clear sky without shade would give, relative to the usual level. An empty field cannot be told.",
+                "For each month and hour the 95th percentile of what was made over what a clear sky without shade would give, relative to the usual level, or the mean of clear days where that is lower. An empty field cannot be told.",
                 "Hills, trees, chimneys and rows shade alike here; haze near the horizon and a throttled noon look like shade too.",
             ],
         };

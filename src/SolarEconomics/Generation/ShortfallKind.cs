@@ -18,6 +18,9 @@ public enum ShortfallKind
     /// <summary>Short on hot days only: a device that holds back when its cooling does not keep up.</summary>
     HeatDerating,
 
+    /// <summary>The inverter stood at its AC limit: more modules than it can pass on the brightest hours, by choice. No failure.</summary>
+    Clipping,
+
     /// <summary>The record says that the battery was full or the export limited: held back, not failed.</summary>
     Curtailment,
 }

@@ -7,7 +7,9 @@ namespace SolarEconomics;
 public static class Shortfalls
 {
     private const double NextToNothing = 0.03;
-    private const double HotAirC = 28;
+    /// <summary>Air from which a cabinet's fan is usually set to work: 28 °C. A setting, common practice, no source.</summary>
+    public const double HotAirC = 28;
+
 
     /// <summary>Events in a row of days.</summary>
     /// <param name="days">The days in order, without gaps between dates; days without a reading are let pass inside an event.</param>
@@ -68,7 +70,7 @@ public static class Shortfalls
     {
         var run = days.Skip(from).Take(end - from).Where(d => d.Ratio is not null).ToArray();
         double[] ratios = [.. run.Select(d => d.Ratio!.Value / level)];
-        var lost = run.Sum(d => (d.ExpectedKwh * level) - d.MeasuredKwh!.Value);
+        var lost = run.Sum(d => (d.ExpectedKwh * level) - d.MadeKwh!.Value);
         var span = new DateSpan(days[from].Date, days[end - 1].Date.PlusDays(1));
         var mean = ratios.Average();
         if (run[0].Censored) return new Shortfall(ShortfallKind.Curtailment, span, lost, "the record marks these days as held back");

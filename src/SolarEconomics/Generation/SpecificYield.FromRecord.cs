@@ -13,7 +13,11 @@ public sealed partial class SpecificYield
     /// <param name="site">The site, for its clock.</param>
     /// <remarks>A month is the mean of its whole days times its length, told from 15 whole days on. A day is whole when its intervals cover it and none is missing.</remarks>
     /// <exception cref="ArgumentException">The channel is not generation, or the device has no kWp on any day of the record.</exception>
-    public static SpecificYield From(Channel generation, Device device, Site site) => From(generation, device, site, (_, _) => true);
+    public static SpecificYield From(Channel generation, Device device, Site site)
+    {
+        ArgumentNullException.ThrowIfNull(device);
+        return From(generation, device.Name, device.RatedKwpOn, site, (_, _) => true);
+    }
 
     /// <summary>Specific yield of one channel where the site's export is metered and limited: a full battery then holds nothing back while the grid still takes what is left over.</summary>
     /// <param name="generation">Interval generation of one device.</param>
@@ -26,6 +30,7 @@ public sealed partial class SpecificYield
     public static SpecificYield From(Channel generation, Device device, Site site, Readings readings, double exportLimitKw)
     {
         ArgumentNullException.ThrowIfNull(generation);
+        ArgumentNullException.ThrowIfNull(device);
         ArgumentNullException.ThrowIfNull(readings);
         Require.Within(exportLimitKw, 0.001, 1e6, "kW");
         var exported = new Dictionary<Instant, double>();
@@ -38,14 +43,13 @@ public sealed partial class SpecificYield
                 if (channel.Quality[i].HasFlag(Quality.Missing)) unknown.Add(channel.Starts[i]);
             }
         }
-        return From(generation, device, site, (start, hours) =>
+        return From(generation, device.Name, device.RatedKwpOn, site, (start, hours) =>
             !exported.TryGetValue(start, out var kwh) || unknown.Contains(start) || kwh >= 0.8 * exportLimitKw * hours);
     }
 
-    private static SpecificYield From(Channel generation, Device device, Site site, Func<Instant, double, bool> isHeldBack)
+    private static SpecificYield From(Channel generation, string device, Func<LocalDate, double> kwpOn, Site site, Func<Instant, double, bool> isHeldBack)
     {
         ArgumentNullException.ThrowIfNull(generation);
-        ArgumentNullException.ThrowIfNull(device);
         ArgumentNullException.ThrowIfNull(site);
         if (generation.Flow != FlowKind.Generation) throw Throw.NotGeneration(generation.Name, generation.Flow);
         var days = Days(generation, site.Zone, isHeldBack);
@@ -53,7 +57,7 @@ public sealed partial class SpecificYield
         var sums = new Dictionary<YearMonth, (double Yield, int Days)>();
         foreach (var (date, day) in days)
         {
-            var kwp = device.RatedKwpOn(date);
+            var kwp = kwpOn(date);
             if (day.IsMissing || day.Covered != LengthOf(date, site.Zone)) incomplete++;
             else if (day.IsCensored) censored++;
             else if (!(kwp > 0)) withoutKwp++;
@@ -64,14 +68,14 @@ public sealed partial class SpecificYield
                 sums[date.ToYearMonth()] = (yield + (day.Kwh / kwp), count + 1);
             }
         }
-        if (used == 0 && withoutKwp > 0) throw Throw.NoKwp(device.Name, withoutKwp);
+        if (used == 0 && withoutKwp > 0) throw Throw.NoKwp(device, withoutKwp);
         var months = sums.Where(m => m.Value.Days >= FewestDaysOfAMonth)
             .ToDictionary(m => m.Key, m => m.Value.Yield / m.Value.Days * CalendarSystem.Iso.GetDaysInMonth(m.Key.Year, m.Key.Month));
         MonthYield[] byMonth = [.. months.GroupBy(m => m.Key.Month).OrderBy(g => g.Key)
             .Select(g => new MonthYield(g.Key, g.Average(m => m.Value), g.Min(m => m.Value), g.Max(m => m.Value), g.Count()))];
         double[] years = [.. months.GroupBy(m => m.Key.Year).Where(g => g.Count() == 12).Select(g => g.Sum(m => m.Value))];
         double? spread = years.Length >= 2 ? Statistics.StandardDeviation(years) / Statistics.Mean(years) : null;
-        return new SpecificYield($"{generation.Name}, device {device.Name}", byMonth, used, censored, incomplete, spread);
+        return new SpecificYield($"{generation.Name}, device {device}", byMonth, used, censored, incomplete, spread);
     }
 
     private sealed class Day

@@ -54,7 +54,7 @@ public sealed partial class SpecificYield : IFinding
         return new SpecificYield(
             Origin + string.Create(CultureInfo.InvariantCulture, $", brought from {from.TiltDeg:0.#}° towards {from.AzimuthDeg:0.#}° to {to.TiltDeg:0.#}° towards {to.AzimuthDeg:0.#}°"),
             [.. Months.Select(m => m.Times(old[m.Month - 1] > 0 ? wanted[m.Month - 1] / old[m.Month - 1] : 1))],
-            DaysUsed, DaysCensored, DaysIncomplete, YearlySpread);
+            DaysUsed, DaysCensored, DaysIncomplete, YearlySpread) { FilledShare = FilledShare };
     }
 
     /// <summary>Energy of a plant of so many kWp at this yield, month by month. Unit: kWh.</summary>
@@ -76,6 +76,7 @@ public sealed partial class SpecificYield : IFinding
             [
                 Origin + ".",
                 string.Create(culture, $"Left out: {DaysCensored} days held back by a full battery, a limit or a trip; {DaysIncomplete} days with readings missing."),
+                .. FilledShare > 0 ? new[] { string.Create(culture, $"{FilledShare * 100:0.0} % of the energy was not counted but filled in: what the plant was held back from making, by how clear the sky was just before and after on the same day. An estimate.") } : [],
                 .. IsLowerBound ? new[] { "Held-back days are sunny ones: what is left is skewed to dull days, so this is a lower bound." } : [],
             ],
             Tables =

@@ -8,6 +8,8 @@ internal sealed class StageSums
 
     internal double AfterShade { get; set; }
 
+    internal double AfterSeasonalShade { get; set; }
+
     internal double AfterReflection { get; set; }
 
     internal double AfterLowLight { get; set; }
@@ -18,6 +20,8 @@ internal sealed class StageSums
 
     /// <summary>At the end of the cables: the inverter's DC side, or the controller's input.</summary>
     internal double AfterWiring { get; set; }
+
+    internal double AfterInputs { get; set; }
 
     internal double AfterController { get; set; }
 

@@ -19,6 +19,9 @@ internal sealed class StepBlock
 
     internal double[] DiffuseWm2 { get; } = new double[Size];
 
+    /// <summary>Share of a clear sky's power that seasonal shade leaves; filled only where a model has such shade.</summary>
+    internal double[] Unshaded { get; } = new double[Size];
+
     internal double[] AirC { get; } = new double[Size];
 
     internal double[] WindMs { get; } = new double[Size];

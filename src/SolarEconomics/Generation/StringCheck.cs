@@ -30,6 +30,9 @@ public sealed partial class StringCheck : IFinding
     /// <summary>Fewest modules in series that reach the voltage needed on the hottest day; <see langword="null"/> where it cannot be told.</summary>
     public int? FewestInSeries { get; }
 
+    /// <summary>Whether each string needs a fuse for the modules' sake, and of what rating.</summary>
+    public FuseNeed Fuse { get; private init; } = new(null, null, null);
+
     /// <summary>The worst of all verdicts: one failure fails all, and one unknown leaves all unknown.</summary>
     public Verdict Verdict =>
         Limits.Any(l => l.Verdict == Verdict.Fails) ? Verdict.Fails
@@ -70,7 +73,7 @@ public sealed partial class StringCheck : IFinding
         {
             Notes = [range, .. Array.Module.Contradictions()],
             Cautions = Cautions,
-            Tables = [new FindingTable("Limits", ["What", "Found", "Limit", "Unit", "Verdict", "How"], [.. Limits.Select(l => Row(l, culture))])],
+            Tables = [new FindingTable("Limits", ["What", "Found", "Limit", "Unit", "Margin", "Verdict", "How"], [.. Limits.Select(l => Row(l, culture))])],
         };
     }
 
@@ -80,6 +83,7 @@ public sealed partial class StringCheck : IFinding
         limit.Found?.ToString("#,0.0#", culture) ?? "unknown",
         limit.Limit?.ToString("#,0.0#", culture) ?? "unknown",
         limit.Unit,
+        limit.Margin is { } margin ? Wording.Percent(margin, culture) : "unknown",
         limit.Verdict switch { Verdict.Fails => "fails", Verdict.CannotTell => "cannot tell", Verdict.LeavesPowerUnused => "power unused", _ => "within the data given" },
         limit.Why,
     ];

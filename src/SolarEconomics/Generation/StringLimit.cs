@@ -9,6 +9,10 @@ namespace SolarEconomics;
 /// <param name="Why">What is missing, or how the value was reckoned.</param>
 public sealed record StringLimit(string What, double? Found, double? Limit, string Unit, Verdict Verdict, string Why)
 {
-    /// <summary>Room left as a share of the limit, negative where broken; <see langword="null"/> where it cannot be told.</summary>
-    public double? Margin => Found is { } found && Limit is { } limit && limit != 0 ? Math.Abs((limit - found) / limit) * (Verdict == Verdict.Fails ? -1 : 1) : null;
+    /// <summary>Whether the value must reach the limit instead of staying below it.</summary>
+    public bool IsLeast { get; init; }
+
+    /// <summary>Room left as a share of the limit, below 0 where it is passed; <see langword="null"/> where it cannot be told.</summary>
+    /// <remarks>Equation: (limit − found) / limit, or (found − limit) / limit where the limit is the least.</remarks>
+    public double? Margin => Found is { } found && Limit is { } limit && limit != 0 ? (IsLeast ? found - limit : limit - found) / limit : null;
 }

@@ -42,16 +42,16 @@ public sealed partial class Weather
         var mean = record.Months.Average(m => high[m.Month - 1]);
         for (var m = 0; m < 12; m++)
             if (wanted[m] is null) high[m] = mean;
-        return Scaled(high, months, most, $"{Origin}; light moved month by month to what {record.Origin} says" +
-            (record.IsLowerBound ? ", a lower bound as sunny days were held back and are left out" : ""));
+        return Scaled(high, months, most, $"{Origin}; light moved month by month to what {record.Origin} says", record.IsLowerBound
+            ? "days held back by a full battery, a limit or a trip are sunny ones and are left out of the record's yield" : LowerBoundWhy);
     }
 
     /// <summary>No step gets more light than stands above the atmosphere, or the sun near the horizon would be split into a beam that no sky has.</summary>
-    private Weather Scaled(double[] factors, int[] months, double[] most, string origin = "")
+    private Weather Scaled(double[] factors, int[] months, double[] most, string origin = "", string? lowerBoundWhy = null)
     {
         var global = new double[Grid.Count];
         for (var i = 0; i < global.Length; i++) global[i] = Math.Min(most[i], _globalWm2[i] * factors[months[i]]);
-        return OfGlobal(Grid, global, _airC, _windMs, origin);
+        return new Weather(Grid, global, null, null, _airC, _windMs, origin) { LowerBoundWhy = lowerBoundWhy };
     }
 
     private static double[] KwhByMonth(Weather weather, GenerationModel model, Site site, int[] months)

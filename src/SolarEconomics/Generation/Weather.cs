@@ -29,6 +29,9 @@ public sealed partial class Weather
     /// <summary>Where the figures come from, in words; printed with every result.</summary>
     public string Origin { get; }
 
+    /// <summary>Why what is made of this weather is a lower bound, in words; <see langword="null"/> where it is none.</summary>
+    public string? LowerBoundWhy { get; private init; }
+
     /// <summary>Global on level ground. Unit: W/m².</summary>
     public ReadOnlySpan<double> GlobalWm2 => _globalWm2;
 

@@ -45,9 +45,7 @@ internal sealed class WeatherTable(string file, Site site)
     /// <summary>The sun of the place tells whether stamps mean what they seem to.</summary>
     private Weather Judged(Weather weather)
     {
-        if (weather.ClockOffsetMinutes(site) is { } late && Math.Abs(late) > Math.Max(12, 0.4 * weather.Grid.Step.TotalMinutes))
-            Note(FormattableString.Invariant($"light that lies {Math.Abs(late):0} minutes {(late > 0 ? "behind" : "ahead of")} the sun of the place"),
-                "it within a few minutes: a step off means that stamps name the other edge (pass the edge), half a step that values are of a moment, whole hours that summer time or another zone is mixed up", Severity.Doubtful);
+        _problems.AddRange(WeatherJudge.Judge(weather, site, file));
         return weather;
     }
 

@@ -60,13 +60,19 @@ internal static class ArrayCheck
         if (plant.Placements.Take(index).Any(o => o.Overlaps(p) && string.Equals(o.Array.Name, p.Array.Name, StringComparison.Ordinal)))
             yield return new(at + "/name", $"\"{p.Array.Name}\" a second time in the same days", "a name of its own for each array");
         var device = plant.Find(p.Device);
-        var limit = device?.Controller is { } controller ? controller.HighestShortCircuitA : device?.Inverter?.HighestShortCircuitA;
+        var limit = LimitsOf(device, p.Input)?.HighestShortCircuitA;
         var beside = plant.Placements.Take(index).Where(o => o.Overlaps(p) && o.Input == p.Input && string.Equals(o.Device, p.Device, StringComparison.Ordinal)).ToList();
         if (beside.Count == 0 || limit is not { } most || beside.Append(p).Any(o => o.Array.Module.IscA is null)) yield break;
         var amps = beside.Append(p).Sum(o => o.Array.Module.IscA!.Value * o.Array.Strings);
         if (amps > most)
             yield return new(at + "/input", Say($"{amps:0.#} A of short circuit on input {p.Input} of {p.Device}: {p.Array.Name} beside {string.Join(", ", beside.Select(o => o.Array.Name))}"),
                 Say($"at most the {most:0.#} A of that input; put one of them on another input"));
+    }
+
+    private static InputLimits? LimitsOf(Device? device, int input)
+    {
+        if (device?.Controller is { } controller) return input >= 1 && input <= controller.Inputs ? controller.LimitsOf(input, 1) : null;
+        return device?.Inverter is { } inverter && input >= 1 && input <= inverter.Inputs ? inverter.LimitsOf(input) : null;
     }
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

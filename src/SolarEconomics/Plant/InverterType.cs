@@ -42,8 +42,21 @@ public sealed record InverterType
     /// <summary>Highest DC power used; more is left unused. Unit: W.</summary>
     public double? HighestInputW { get; init; }
 
-    /// <summary>Inputs that each find a best point of their own; the limits above hold for each of them, the power for all. Range: 1 to 50. Default: 1.</summary>
-    public int Inputs { get; init => field = (int)Require.Within(value, 1, 50, "inputs", nameof(Inputs)); } = 1;
+    /// <summary>Inputs that each find a best point of their own; the limits above hold for each of them, the power for all. Range: 1 to 50. Default: 1, or as many as <see cref="EachInput"/> has.</summary>
+    public int Inputs { get => EachInput.Count > 0 ? EachInput.Count : field; init => field = (int)Require.Within(value, 1, 50, "inputs", nameof(Inputs)); } = 1;
+
+    /// <summary>The limits of each input, where they differ. Default: none, all inputs are alike.</summary>
+    public IReadOnlyList<InputLimits> EachInput { get; init; } = [];
+
+    /// <summary>The limits of one input: its own, and the type's where it has none.</summary>
+    /// <param name="input">Input, counted from 1.</param>
+    public InputLimits LimitsOf(int input) => InputLimits.Of(EachInput, Inputs, input, new InputLimits
+    {
+        TrackingFromV = TrackingFromV,
+        TrackingToV = TrackingToV,
+        HighestInputA = HighestInputA,
+        HighestShortCircuitA = HighestShortCircuitA,
+    });
 
     /// <summary>Power taken while there is no sun. Unit: W. It is load of the plant, never self-use. Default: 0.</summary>
     public double NightW { get; init => field = Require.Within(value, 0, 1000, "W", nameof(NightW)); }

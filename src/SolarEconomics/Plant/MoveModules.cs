@@ -55,6 +55,6 @@ public sealed record MoveModules(LocalDate On, string Array, string Name, string
         IEnumerable<Placement> rest = staying > 0
             ? [old with { Array = old.Array with { Strings = staying }, From = On, MadeOn = old.MadeOn ?? old.From, TestedOn = moved.TestedOn }]
             : [];
-        return plant.WithPlacements([.. Ended(plant, old), .. rest, moved]);
+        return plant.WithMoved(old, staying, On, moved.Array).WithPlacements([.. Ended(plant, old), .. rest, moved]);
     }
 }

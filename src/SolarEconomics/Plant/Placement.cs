@@ -50,9 +50,6 @@ public sealed record Placement(ModuleArray Array, string Device)
         return then > 0 ? Math.Clamp(tested * now / then, 0, 1) : 0;
     }
 
-    /// <summary>The array as it is on a day, its modules aged.</summary>
-    internal ModuleArray Aged(LocalDate day, Ageing? ageing) => Array with { AgeFactor = ShareLeft(day, ageing) };
-
     internal bool Overlaps(Placement other) =>
         !(Until <= other.From) && !(other.Until <= From);
 }

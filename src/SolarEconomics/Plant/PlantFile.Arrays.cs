@@ -26,7 +26,7 @@ internal sealed partial class PlantFile
     private Face? FaceOf(JsonElement at, string pointer, IReadOnlyList<Face> faces) =>
         _read.Named(at, pointer, "face", faces.DistinctBy(f => f.Name, StringComparer.Ordinal).ToDictionary(f => f.Name, StringComparer.Ordinal), "a face");
 
-    private Plant Changed(Plant plant, JsonElement root, PlantTypes types, IReadOnlyList<Face> faces)
+    private Plant Changed(Plant plant, JsonElement root, PlantTypes types, IReadOnlyList<Face> faces, bool isTrial = false)
     {
         foreach (var (at, pointer) in _read.Items(root, "changes"))
         {
@@ -36,7 +36,7 @@ internal sealed partial class PlantFile
             var after = change.Apply(plant, mistakes);
             // A contradiction that the change brings stands at the change, as its arrays have no place of their own in the file.
             mistakes.AddRange(ArrayCheck.Mistakes(after).Where(m => !before.Contains(m)).Select(m => m with { Place = "" }));
-            foreach (var m in mistakes) _read.Add(pointer + m.Place, m.Found, m.Expected);
+            if (!isTrial) foreach (var m in mistakes) _read.Add(pointer + m.Place, m.Found, m.Expected);
             if (mistakes.Count == 0) plant = plant.Recorded(after, change);
         }
         return plant;
@@ -74,7 +74,7 @@ internal sealed partial class PlantFile
             TestedW = PlantFields.Number(at, "testedW"),
             TestedOn = _read.Day(at, pointer, "testedOn"),
             Places = [.. _read.Items(at, "places", pointer).Select(p =>
-                new ModulePlace(_read.Day(p.At, p.Pointer, "from") ?? default, PlantFields.Text(p.At, "array"), PlantFields.Text(p.At, "note")))],
+                new ModulePlace(_read.Day(p.At, p.Pointer, "from") ?? default, PlantFields.Text(p.At, "array"), PlantFields.Text(p.At, "note")) { String = PlantFields.Whole(p.At, "string") })],
         };
 
     private LogEntry Entry(JsonElement at, string pointer) =>

@@ -33,13 +33,16 @@ internal sealed partial class PlantFile
         foreach (var mistake in PlantCheck.Mistakes(devices)) _read.Add(mistake);
         var faces = _read.Items(root, "faces").Select(f => types.Face(f.At, f.Pointer)).ToList();
         var placements = _read.Items(root, "arrays").Select(a => Placement(a.At, a.Pointer, types, faces)).OfType<Placement>().ToList();
+        var modules = _read.Items(root, "modules").Select(m => Module(m.At, m.Pointer, types)).OfType<IndividualModule>().ToList();
         var plant = devices.WithPlacements(placements) with { Faces = faces };
         foreach (var mistake in ArrayCheck.Mistakes(plant)) _read.Add(mistake);
-        plant = Changed(plant, root, types, faces);
+        // Changes take modules with them; those that do not fit their arrays are said first and moved nowhere.
+        var unfit = ModuleMistakes.Of(Changed(plant, root, types, faces, isTrial: true) with { Modules = modules }).ToList();
+        foreach (var mistake in unfit) _read.Add(mistake);
+        plant = Changed(unfit.Count == 0 ? plant with { Modules = modules } : plant, root, types, faces);
         foreach (var mistake in StatedRatings(devices, plant)) _read.Add(mistake);
         return plant with
         {
-            Modules = [.. _read.Items(root, "modules").Select(m => Module(m.At, m.Pointer, types)).OfType<IndividualModule>()],
             Log = [.. _read.Items(root, "log").Select(l => Entry(l.At, l.Pointer))],
         };
     }

@@ -15,7 +15,7 @@ internal sealed class PlantTypes
         _read = read;
         _modules = ByName(root, "moduleTypes", (at, _) => ModuleOf(at), m => m.Name);
         _inverters = ByName(root, "inverterTypes", InverterOf, i => i.Name);
-        _controllers = ByName(root, "controllerTypes", (at, _) => ControllerOf(at), c => c.Name);
+        _controllers = ByName(root, "controllerTypes", ControllerOf, c => c.Name);
         foreach (var (at, pointer) in read.Items(root, "moduleTypes"))
             foreach (var mistake in ArrayCheck.ModuleMistakes(_modules[PlantFields.Text(at, "name")!], pointer)) read.Add(mistake);
     }
@@ -99,6 +99,7 @@ internal sealed class PlantTypes
             HighestShortCircuitA = PlantFields.Number(at, "highestShortCircuitA"),
             HighestInputW = PlantFields.Number(at, "highestInputW"),
             Inputs = PlantFields.Whole(at, "inputs") ?? 1,
+            EachInput = EachInput(at, pointer),
             NightW = PlantFields.Number(at, "nightW") ?? 0,
         };
         return at.TryGetProperty("efficiency", out var points)
@@ -107,7 +108,7 @@ internal sealed class PlantTypes
             : type;
     }
 
-    private static ControllerType ControllerOf(JsonElement at)
+    private ControllerType ControllerOf(JsonElement at, string pointer)
     {
         var type = new ControllerType(PlantFields.Text(at, "name")!)
         {
@@ -115,8 +116,29 @@ internal sealed class PlantTypes
             HighestChargeA = PlantFields.Number(at, "highestChargeA"),
             HighestShortCircuitA = PlantFields.Number(at, "highestShortCircuitA"),
             Inputs = PlantFields.Whole(at, "inputs") ?? 1,
+            EachInput = EachInput(at, pointer),
         };
         return type with { HeadroomV = PlantFields.Number(at, "headroomV") ?? type.HeadroomV, Efficiency = PlantFields.Number(at, "efficiency") ?? type.Efficiency };
+    }
+
+    private IReadOnlyList<InputLimits> EachInput(JsonElement type, string pointer)
+    {
+        InputLimits[] each = [.. _read.Items(type, "eachInput", pointer).Select(i => new InputLimits
+        {
+            TrackingFromV = PlantFields.Number(i.At, "trackingFromV"),
+            TrackingToV = PlantFields.Number(i.At, "trackingToV"),
+            HighestInputA = PlantFields.Number(i.At, "highestInputA"),
+            HighestShortCircuitA = PlantFields.Number(i.At, "highestShortCircuitA"),
+            HighestInputW = PlantFields.Number(i.At, "highestInputW"),
+        })];
+        if (each.Length > 0 && PlantFields.Whole(type, "inputs") is { } inputs && inputs != each.Length)
+            _read.Add(pointer + "/inputs", FormattableString.Invariant($"{inputs} inputs beside {each.Length} in eachInput"), "the same number, or inputs left out");
+        for (var i = 0; i < each.Length; i++)
+        {
+            if (each[i].TrackingFromV >= each[i].TrackingToV)
+                _read.Add(FormattableString.Invariant($"{pointer}/eachInput/{i}/trackingFromV"), FormattableString.Invariant($"{each[i].TrackingFromV} V, not below trackingToV {each[i].TrackingToV} V"), "the lower end of the window in trackingFromV");
+        }
+        return each;
     }
 
     /// <summary>What a schema cannot say is said by the type itself; its words become a mistake of the file.</summary>

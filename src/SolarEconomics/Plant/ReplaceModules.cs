@@ -19,6 +19,6 @@ public sealed record ReplaceModules(LocalDate On, string Array, string Name, Mod
     {
         if (Standing(plant, Array, mistakes) is not { } old) return plant;
         var next = new Placement(new ModuleArray(Name, Module, InSeries, Strings, old.Array.Face), old.Device) { Input = old.Input, From = On };
-        return plant.WithPlacements([.. Ended(plant, old), next]);
+        return plant.WithMoved(old, 0, On, null).WithPlacements([.. Ended(plant, old), next]);
     }
 }

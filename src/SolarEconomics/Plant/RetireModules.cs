@@ -14,5 +14,5 @@ public sealed record RetireModules(LocalDate On, string Array) : PlantChange(On)
     public override string Words => $"{Array} retired" + (Fate is null ? "" : $" ({Fate})");
 
     internal override Plant Apply(Plant plant, List<PlantMistake> mistakes) =>
-        Standing(plant, Array, mistakes) is { } old ? plant.WithPlacements([.. Ended(plant, old)]) : plant;
+        Standing(plant, Array, mistakes) is { } old ? plant.WithMoved(old, 0, On, null).WithPlacements([.. Ended(plant, old)]) : plant;
 }

@@ -12,17 +12,15 @@ internal static class EnergyOfChangeWords
         var displaced = change.DisplacedKwh > 0
             ? $" Of it the displaced modules add {Wording.Kwh(change.DisplacedKwh, culture)} in their new place." : "";
         return new Finding(
-            (change.GainKwh >= 0 ? "+" : "") + Wording.Kwh(change.GainKwh, culture),
+            (change.GainKwh > 0 ? GenerationWords.AtLeast(after.Weather) : "") + (change.GainKwh >= 0 ? "+" : "") + Wording.Kwh(change.GainKwh, culture),
             $"over the weather given: {Wording.Kwh(before.AcKwh, culture)} become {Wording.Kwh(after.AcKwh, culture)} ({Wording.Percent(change.GainKwh / before.AcKwh, culture)})," +
-            string.Create(culture, $" {oldKwp:0.00} kWp become {newKwp:0.00} kWp.") + displaced)
+            string.Create(culture, $" {oldKwp:0.00} kWp become {newKwp:0.00} kWp.") + displaced + PlantOutputWords.Why(after.Weather))
         {
-            Tables = [Faces(change, culture), Inverters(change, culture), Months(change, culture)],
+            Tables = [Faces(change, culture), Whole(change, culture), Inverters(change, culture), Months(change, culture), Hours(change, culture)],
             Notes =
             [
                 string.Join("; ", change.Changes.Select(c => $"{Wording.Day(c.On, culture)}: {c.Words}")) + ".",
                 .. PlantOutputWords.Notes(after, culture),
-                .. after.IsCurtailmentKnown
-                    ? new[] { $"Curtailed before: {Wording.Kwh(before.CurtailedKwh, culture)}; after: {Wording.Kwh(after.CurtailedKwh, culture)}." } : [],
                 "Energy made, not money: what it is worth depends on the hours in which it comes.",
             ],
             Cautions = [Cautions.Panels],
@@ -59,10 +57,32 @@ internal static class EnergyOfChangeWords
         string Pair(double? before, double? after, string format) => $"{(before ?? 0).ToString(format, culture)} → {(after ?? 0).ToString(format, culture)}";
     }
 
+    private static FindingTable Whole(EnergyOfChange change, CultureInfo culture)
+    {
+        var (before, after) = (change.Before, change.After);
+        IReadOnlyList<string> Row(string what, double old, double now) => [what, old.ToString("#,0", culture), now.ToString("#,0", culture), (now - old).ToString("+#,0;−#,0;0", culture)];
+        return new FindingTable("Whole plant, kWh", ["What", "Before", "After", "Change"],
+        [
+            Row("made at AC", before.AcKwh, after.AcKwh),
+            Row("clipped by inverters", before.ClippedKwh, after.ClippedKwh),
+            .. after.IsCurtailmentKnown
+                ? new[] { Row("of it above use and the export limit", before.CurtailedKwh, after.CurtailedKwh), Row("left to use, store or export", before.AcKwh - before.CurtailedKwh, after.AcKwh - after.CurtailedKwh) }
+                : [["of it above use and the export limit", "not told", "not told", "not told"]],
+        ]);
+    }
+
+    private static FindingTable Hours(EnergyOfChange change, CultureInfo culture)
+    {
+        var table = change.GainByMonthAndHour();
+        int[] hours = [.. Enumerable.Range(0, 24).Where(h => Enumerable.Range(0, 12).Any(m => Math.Abs(table[m, h]) >= 0.05))];
+        return new FindingTable("Gained by month and hour, kWh", ["Month", .. hours.Select(h => h.ToString("00", culture))], [.. Enumerable.Range(0, 12).Select(m => (IReadOnlyList<string>)
+            [culture.DateTimeFormat.GetAbbreviatedMonthName(m + 1), .. hours.Select(h => table[m, h].ToString("#,0.#;−#,0.#;0", culture))])]);
+    }
+
     private static DeviceOutput? Find(PlantOutput output, string name) =>
         output.Devices.FirstOrDefault(d => string.Equals(d.Device.Name, name, StringComparison.Ordinal));
 
-    private static double? Clipped(DeviceOutput? device) => device?.Result.Losses.Single(l => string.Equals(l.Name, "clipping", StringComparison.Ordinal)).Kwh;
+    private static double? Clipped(DeviceOutput? device) => device?.Result.ClippedKwh;
 
     private static FindingTable Months(EnergyOfChange change, CultureInfo culture)
     {

@@ -18,7 +18,7 @@ public sealed class EpwFileTests : IDisposable
         {
             var row = Enumerable.Repeat("0", 35).ToArray();
             (row[0], row[1], row[2], row[3], row[4]) = ("1999", $"{at.Month}", $"{at.Day}", $"{at.Hour + 1}", "0");
-            (row[6], row[13], row[14], row[15], row[21]) = ("10.0", at.Hour == 12 ? "500" : "0", at.Hour == 12 ? "300" : "0", at.Hour == 12 ? "250" : "0", "3.5");
+            (row[6], row[13], row[14], row[15], row[21]) = ("10.0", at.Hour == 12 ? "500" : "0", "0", at.Hour == 12 ? "500" : "0", "3.5");
             rows.Add(row);
         }
         change?.Invoke(rows);

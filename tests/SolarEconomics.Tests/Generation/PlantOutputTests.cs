@@ -70,6 +70,15 @@ public sealed class PlantOutputTests
         Assert.StartsWith("+", said.Figure, StringComparison.Ordinal);
         Assert.Contains(said.Tables[0].Rows, row => row.SequenceEqual(["south roof", "3.78", "5.28"]));
         Assert.Contains(said.Tables[0].Rows, row => row.SequenceEqual(["shed", "0.00", "3.78"]));
+        Assert.Contains(said.Tables[1].Rows, row => row.SequenceEqual(["of it above use and the export limit", "not told", "not told", "not told"]));
+        var use = new PlantOutputOptions { ExportLimitKw = 2, UseKwh = [.. Enumerable.Repeat(0.4, Year.Grid.Count)] };
+        var limited = EnergyOfChange.Of(site, changes, Year, use);
+        Assert.True(limited.After.CurtailedKwh > limited.Before.CurtailedKwh);
+        Assert.Equal("left to use, store or export", limited.Say(CultureInfo.InvariantCulture).Tables[1].Rows[^1][0]);
+        // The table by month and hour holds what the array holds.
+        var hours = said.Tables.Single(t => t.Caption == "Gained by month and hour, kWh");
+        Assert.Equal(12, hours.Rows.Count);
+        Assert.Equal(Math.Round(change.GainByMonthAndHour()[5, 13], 1), double.Parse(hours.Rows[5][hours.Columns.ToList().IndexOf("13")].Replace(",", "", StringComparison.Ordinal), CultureInfo.InvariantCulture), 1e-9);
         Assert.NotEmpty(said.Cautions);
         // Summer noon gains, no night hour does.
         Assert.True(change.GainByMonthAndHour()[5, 13] > 0);

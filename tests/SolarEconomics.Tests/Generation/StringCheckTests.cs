@@ -115,4 +115,62 @@ public sealed class StringCheckTests
         Assert.All(ways, w => Assert.Equal(3, w.Array.InSeries)); // 2 give 51.9 V at 65 °C for 62.6 V; 4 give 171.7 V at −12 °C for 150 V
         Assert.Equal(3, ways[0].Array.Strings);
     }
+
+    [Fact]
+    public void Margins_are_shares_of_the_limit_and_below_0_where_it_is_passed()
+    {
+        // By hand: 12 × 38.5 · (1 + 0.0031 · 37) = 515.0 V of 600; 12 × 31.2 · (1 − 0.0042 · 40) = 311.5 V above 200; 8.7 A above 8.
+        var check = StringCheck.On(new ModuleArray("a", Full, 12, 1, Plane.Level), Inverter with { HighestInputA = 8 }, Place);
+        Assert.Equal((600 - (12 * 38.5 * 1.1147)) / 600, check.Limits[0].Margin!.Value, 1e-9);
+        Assert.Equal(((12 * 31.2 * 0.832) - 200) / 200, check.Limits.Single(l => l.What.StartsWith("Operating voltage on the hottest", StringComparison.Ordinal)).Margin!.Value, 1e-9);
+        Assert.Equal(-0.0875, check.Limits.Single(l => l.Unit == "A" && l.Verdict == Verdict.LeavesPowerUnused).Margin!.Value, 1e-9);
+        Assert.Contains(check.Say(CultureInfo.InvariantCulture).Tables[0].Rows, r => r[4].StartsWith("−8.", StringComparison.Ordinal));
+        Assert.Null(StringCheck.On(new ModuleArray("a", Full, 12, 1, Plane.Level), Inverter with { HighestInputV = null }, Place).Limits[0].Margin);
+    }
+
+    [Fact]
+    public void The_fuse_is_told_with_its_least_and_largest_rating_or_that_it_cannot_be_told()
+    {
+        FuseNeed Fuse(int strings, double? largest) => StringCheck.On(new ModuleArray("a", Full with { LargestFuseA = largest }, 12, strings, Plane.Level), Inverter, Place).Fuse;
+        Assert.Equal(new FuseNeed(false, 14.375, 15), Fuse(2, 15));
+        Assert.Equal(new FuseNeed(true, 14.375, 15), Fuse(3, 15));
+        Assert.Equal(new FuseNeed(null, 14.375, null), Fuse(3, null));
+        Assert.Equal(false, Fuse(1, null).IsNeeded);
+    }
+
+    [Fact]
+    public void A_controller_is_checked_at_the_empty_battery_and_at_absorption()
+    {
+        // CV-P17: 60 A clip at 2,880 W at 48 V and at 3,456 W at 57.6 V.
+        var controller = new ControllerType("60 A") { HighestInputV = 150, HighestChargeA = 60, HighestShortCircuitA = 70, Efficiency = 1 };
+        var powers = StringCheck.On(new ModuleArray("a", Full, 3, 4, Plane.Level), controller, Place with { AbsorptionV = 57.6, EmptyV = 48 }).Limits.Where(l => l.Unit == "W").ToList();
+        Assert.Equal([(3240.0, 2880.0, Verdict.LeavesPowerUnused), (3240.0, 3456.0, Verdict.WithinTheData)], powers.Select(l => (l.Found!.Value, Math.Round(l.Limit!.Value, 9), l.Verdict)));
+    }
+
+    [Fact]
+    public void Where_the_voltage_s_coefficient_is_unknown_that_of_power_stands_in_and_says_so()
+    {
+        var limit = StringCheck.On(new ModuleArray("a", Full with { VmpPerK = null }, 12, 1, Plane.Level), Inverter, Place).Limits.Single(l => l.IsLeast);
+        Assert.Equal(12 * 31.2 * (1 - (0.0041 * 40)), limit.Found!.Value, 1e-9);
+        Assert.EndsWith("the coefficient of power stands in for that of voltage, which is unknown", limit.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Each_input_has_limits_of_its_own_and_arrays_beside_are_reckoned_in()
+    {
+        var unequal = Inverter with { EachInput = [new InputLimits(), new InputLimits { TrackingFromV = 400, HighestInputW = 2000 }] };
+        Assert.Equal(Verdict.WithinTheData, StringCheck.On(new ModuleArray("a", Full, 12, 1, Plane.Level), unequal, Place).Verdict);
+        var second = StringCheck.On(new ModuleArray("a", Full, 12, 1, Plane.Level), unequal, Place, input: 2);
+        Assert.Equal((Verdict.Fails, 400.0), (second.Verdict, second.Limits.Single(l => l.IsLeast).Limit!.Value));
+        Assert.Throws<ArgumentOutOfRangeException>(() => StringCheck.On(new ModuleArray("a", Full, 12, 1, Plane.Level), unequal, Place, input: 3));
+        // Two arrays that each hold alone: together 17.4 A of 11 A and 23 A of 15 A on one input; 6,480 W of 6,500 W and 9,720 W on two.
+        Plant Two(int input, int inSeries) => new Plant([new Device("d", MeasurementPoint.InverterAcOut) { Inverter = Inverter with { Inputs = 2, HighestShortCircuitA = 30 } }])
+            .With(new Placement(new ModuleArray("a", Full, 12, 1, Plane.Level), "d"), new Placement(new ModuleArray("b", Full, inSeries, 1, Plane.Level), "d") { Input = input });
+        var shared = Two(1, 12).Check(new(2025, 1, 1), Place)[0];
+        Assert.Equal((Verdict.LeavesPowerUnused, 17.4), (shared.Verdict, shared.Limits.Single(l => l.What == "Operating current at 1,000 W/m², with b").Found!.Value));
+        Assert.Equal(Verdict.WithinTheData, Two(2, 12).Check(new(2025, 1, 1), Place)[0].Verdict);
+        var heavy = new Plant([new Device("d", MeasurementPoint.InverterAcOut) { Inverter = Inverter with { Inputs = 2, HighestInputW = 6000 } }])
+            .With(new Placement(new ModuleArray("a", Full, 12, 1, Plane.Level), "d"), new Placement(new ModuleArray("b", Full, 12, 1, Plane.Level), "d") { Input = 2 }).Check(new(2025, 1, 1), Place)[0];
+        Assert.Equal(("Power against the DC power that the device uses, with b", 6480.0), (heavy.Limits[^1].What, heavy.Limits[^1].Found!.Value));
+    }
 }
