@@ -5,6 +5,11 @@ namespace SolarEconomics;
 /// <summary>The words of what a model makes of a weather record.</summary>
 internal static class GenerationWords
 {
+    /// <summary>A loss: what rounds to nothing has no sign.</summary>
+    internal const string Kwh = "#,0.0;−#,0.0;0.0";
+
+    internal const string Percent = "0.00;−0.00;0.00";
+
     internal static Finding Say(GenerationResult result, CultureInfo culture)
     {
         var largest = result.Losses.MaxBy(l => l.Kwh)!;
@@ -48,5 +53,5 @@ internal static class GenerationWords
         ])]);
 
     private static string[] Row(string name, double kwh, double share, CultureInfo culture) =>
-        [name, kwh.ToString("#,0.0", culture), (share * 100).ToString("0.00", culture)];
+        [name, kwh.ToString(Kwh, culture), (share * 100).ToString(Percent, culture)];
 }

@@ -27,7 +27,7 @@ internal static class PlantOutputWords
                     d.Result.Yields.PerformanceRatio.ToString("0.00", culture),
                 ])]),
                 new FindingTable("From nominal to AC, all devices", ["Loss", "kWh", "% of nominal"], [.. output.Losses.Select(l => (IReadOnlyList<string>)
-                    [l.Name, (-l.Kwh).ToString("#,0.0", culture), (-l.Share * 100).ToString("0.00", culture)])]),
+                    [l.Name, (-l.Kwh).ToString(GenerationWords.Kwh, culture), (-l.Share * 100).ToString(GenerationWords.Percent, culture)])]),
             ],
         };
     }

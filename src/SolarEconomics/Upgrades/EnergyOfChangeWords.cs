@@ -14,7 +14,7 @@ internal static class EnergyOfChangeWords
         return new Finding(
             (change.GainKwh > 0 ? GenerationWords.AtLeast(after.Weather) : "") + (change.GainKwh >= 0 ? "+" : "") + Wording.Kwh(change.GainKwh, culture),
             $"over the weather given: {Wording.Kwh(before.AcKwh, culture)} become {Wording.Kwh(after.AcKwh, culture)} ({Wording.Percent(change.GainKwh / before.AcKwh, culture)})," +
-            string.Create(culture, $" {oldKwp:0.00} kWp become {newKwp:0.00} kWp.") + displaced + PlantOutputWords.Why(after.Weather))
+            string.Create(culture, $" {oldKwp:0.00} kWp become {newKwp:0.00} kWp.") + displaced + Above(change, culture) + PlantOutputWords.Why(after.Weather))
         {
             Tables = [Faces(change, culture), Whole(change, culture), Inverters(change, culture), Months(change, culture), Hours(change, culture)],
             Notes =
@@ -25,6 +25,13 @@ internal static class EnergyOfChangeWords
             ],
             Cautions = [Cautions.Panels],
         };
+    }
+
+    private static string Above(EnergyOfChange change, CultureInfo culture)
+    {
+        var more = change.After.CurtailedKwh - change.Before.CurtailedKwh;
+        return change.After.IsCurtailmentKnown && more > 0 && change.GainKwh > 0
+            ? $" {Wording.Kwh(more, culture)} of it would stand above use and the export limit, for a battery to store or to be held back." : "";
     }
 
     private static FindingTable Faces(EnergyOfChange change, CultureInfo culture)
