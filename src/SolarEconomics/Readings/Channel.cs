@@ -107,11 +107,9 @@ public sealed partial class Channel
     {
         get
         {
-            if (!Quality.ContainsAnyExcept(SolarEconomics.Quality.Good)) return new Energy(CompensatedSum.Of(Kwh));
-            var sum = default(CompensatedSum);
-            for (var i = 0; i < Count; i++)
-                if (!_quality[i].HasFlag(SolarEconomics.Quality.Missing)) sum.Add(_kwh[i]);
-            return new Energy(sum.Total);
+            // What is missing is 0, unless the channel came from a caller who left a number there.
+            var counted = Quality.ContainsAnyExcept(SolarEconomics.Quality.Good) ? CompensatedSum.OfCounted(Kwh, Quality) : CompensatedSum.Of(Kwh);
+            return new Energy(counted);
         }
     }
 

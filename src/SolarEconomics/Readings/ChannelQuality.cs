@@ -49,50 +49,42 @@ public sealed record ChannelQuality(Channel Channel)
     {
         ArgumentNullException.ThrowIfNull(channel);
         if (channel.Times.IsRegular && !channel.Quality.ContainsAnyExcept(Quality.Good)) return new ChannelQuality(channel) { TotalKwh = channel.Total.Kwh, Readings = channel.Count };
-        var gaps = new List<Gap>();
         var times = channel.Times;
         var quality = channel.Quality;
-        var usual = channel.UsualStep;
-        var (readings, missing, estimated, filled, negative, censored) = (0, 0, 0, 0, 0, 0);
+        var gaps = new GapList(channel);
+        var (readings, estimated, filled, negative, censored) = (0, 0, 0, 0, 0);
         var filledKwh = default(CompensatedSum);
-        for (var i = 0; i < channel.Count; i++)
+        for (var from = 0; from < channel.Count;)
         {
-            if (i > 0 && times.StartTicks(i) > times.EndTicks(i - 1))
+            var end = times.EndOfStretch(from);
+            // What is good needs no look at each: the next that is not is found many at a time.
+            for (var i = from; i < end; i++)
             {
-                var between = IntervalsIn(times.Start(i) - times.End(i - 1), usual);
-                missing += between;
-                Extend(gaps, times.End(i - 1), times.Start(i), between);
+                var good = quality[i..end].IndexOfAnyExcept(Quality.Good);
+                readings += good < 0 ? end - i : good;
+                if (good < 0) break;
+                i += good;
+                var flags = quality[i];
+                if (flags.HasFlag(Quality.Missing))
+                {
+                    i = gaps.AddMissing(i, end);
+                    continue;
+                }
+                readings++;
+                if (flags.HasFlag(Quality.Estimated)) estimated++;
+                if (flags.HasFlag(Quality.Negative)) negative++;
+                if (flags.HasFlag(Quality.Censored)) censored++;
+                if (!flags.HasFlag(Quality.Filled)) continue;
+                filled++;
+                filledKwh.Add(channel.Kwh[i]);
             }
-            var flags = quality[i];
-            if (flags.HasFlag(Quality.Missing))
-            {
-                var own = IntervalsIn(times.End(i) - times.Start(i), usual);
-                missing += own;
-                Extend(gaps, times.Start(i), times.End(i), own);
-                continue;
-            }
-            readings++;
-            if (flags == Quality.Good) continue;
-            if (flags.HasFlag(Quality.Estimated)) estimated++;
-            if (flags.HasFlag(Quality.Negative)) negative++;
-            if (flags.HasFlag(Quality.Censored)) censored++;
-            if (!flags.HasFlag(Quality.Filled)) continue;
-            filled++;
-            filledKwh.Add(channel.Kwh[i]);
+            if (end < channel.Count) gaps.AddHole(end);
+            from = end;
         }
         return new ChannelQuality(channel)
         {
-            TotalKwh = channel.Total.Kwh, Readings = readings, Missing = missing, Estimated = estimated,
-            Filled = (filled, filledKwh.Total), Negative = negative, Censored = censored, Gaps = gaps,
+            TotalKwh = channel.Total.Kwh, Readings = readings, Missing = gaps.Intervals, Estimated = estimated,
+            Filled = (filled, filledKwh.Total), Negative = negative, Censored = censored, Gaps = gaps.All,
         };
     }
-
-    private static void Extend(List<Gap> gaps, Instant start, Instant end, int intervals)
-    {
-        if (gaps.Count > 0 && gaps[^1].End == start) gaps[^1] = gaps[^1] with { End = end, Intervals = gaps[^1].Intervals + intervals };
-        else gaps.Add(new Gap(start, end, intervals));
-    }
-
-    private static int IntervalsIn(Duration time, Duration usual) =>
-        Math.Max(1, (int)Math.Min(int.MaxValue / 4, Math.Round(time / usual)));
 }

@@ -26,6 +26,10 @@ internal static class IntervalEnds
         return counts.OrderByDescending(c => c.Value).ThenBy(c => c.Key).First().Key;
     }
 
+    /// <summary>The most common distance of two rows, where most rows keep to one step without a look at any of them.</summary>
+    internal static long? CommonStepMs(StampColumn stamps) =>
+        stamps.Stretches is { } known && (stamps.Count - known.Begins.Count) * 2L > stamps.Count ? known.StepMs : CommonStepMs(stamps.Each);
+
     /// <summary>Whether nine of ten distances are a whole number of steps: the record has a grid, perhaps with holes.</summary>
     internal static bool IsRegular(ReadOnlySpan<long> startMs, long stepMs)
     {

@@ -18,7 +18,7 @@ internal sealed partial class IntervalTable
         for (var row = 0; row < Rows; row++) lines[row] = LineOf(row);
         var order = new int[Rows];
         for (var row = 0; row < Rows; row++) order[row] = row;
-        var starts = _startMs;
+        var starts = StartMs.ToArray();
         Array.Sort(order, (a, b) => starts[a] != starts[b] ? starts[a].CompareTo(starts[b]) : a.CompareTo(b));
 
         var sortedStart = new long[Rows];
@@ -27,7 +27,7 @@ internal sealed partial class IntervalTable
         var keptRow = new int[Rows];
         var repeats = new bool[Rows];
         for (var i = 1; i < Rows; i++) repeats[order[i]] = starts[order[i]] == starts[order[i - 1]];
-        ReportBackwardRows(lines, repeats, problems);
+        ReportBackwardRows(starts, lines, repeats, problems);
         foreach (var row in order)
         {
             if (repeats[row])
@@ -45,9 +45,8 @@ internal sealed partial class IntervalTable
             (_values[c], _quality[c]) = (values, quality);
         }
         Array.Resize(ref sortedStart, kept);
-        _startMs = sortedStart;
+        Stamps = StampColumn.Of(sortedStart);
         Rows = kept;
-        InOrder = true;
         _breaks.Clear();
         for (var i = 0; i < kept; i++)
             if (i == 0 || sortedLines[i] != sortedLines[i - 1] + 1) _breaks.Add((i, sortedLines[i]));
@@ -55,22 +54,22 @@ internal sealed partial class IntervalTable
     }
 
     /// <summary>Lists rows that stand after a later one, run by run. A row whose time stands twice is listed as a repeat instead.</summary>
-    private void ReportBackwardRows(int[] lines, bool[] repeats, ProblemList problems)
+    private void ReportBackwardRows(long[] starts, int[] lines, bool[] repeats, ProblemList problems)
     {
         var latest = long.MinValue;
         var from = -1;
         for (var row = 0; row <= Rows; row++)
         {
-            var backward = row < Rows && _startMs[row] < latest && !repeats[row];
+            var backward = row < Rows && starts[row] < latest && !repeats[row];
             if (backward && from < 0) from = row;
             if (!backward && from >= 0)
             {
                 var found = row - from == 1 ? "a row that is earlier than one before it"
                     : string.Create(CultureInfo.InvariantCulture, $"{row - from} rows up to line {lines[row - 1]} that are earlier than one before them");
-                problems.Note(lines[from], 0, IsoOf(_startMs[from]), found, "rows in the order of time; each was put in its place and counted");
+                problems.Note(lines[from], 0, IsoOf(starts[from]), found, "rows in the order of time; each was put in its place and counted");
                 from = -1;
             }
-            if (row < Rows) latest = Math.Max(latest, _startMs[row]);
+            if (row < Rows) latest = Math.Max(latest, starts[row]);
         }
     }
 
@@ -88,7 +87,7 @@ internal sealed partial class IntervalTable
         _quality[column][first] |= SolarEconomics.Quality.Repeated;
         var (kept, other) = (_values[column][first], _values[column][later]);
         var raw = other.ToString("R", CultureInfo.InvariantCulture);
-        var when = IsoOf(_startMs[later]);
+        var when = IsoOf(Stamps[later]);
         var keptLine = lines[first].ToString(CultureInfo.InvariantCulture);
         if (kept == other)
         {

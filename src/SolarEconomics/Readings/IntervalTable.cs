@@ -5,26 +5,25 @@ internal sealed partial class IntervalTable
 {
     private const int Few = 64;
 
-    private long[] _startMs;
+    private int _capacity;
     private readonly double[][] _values;
     private readonly Quality[][] _quality;
 
     // Line numbers as breakpoints: rows follow each other line by line except where lines were left out.
     private readonly List<(int Row, int Line)> _breaks = [];
     private int _nextLine;
-    private long _latestMs = long.MinValue;
 
     internal IntervalTable(int columns, int expectedRows)
     {
-        var capacity = Math.Max(Few, expectedRows);
+        _capacity = Math.Max(Few, expectedRows);
+        Stamps = new StampColumn(_capacity);
         // Not set to zero first: every row sets its cells, missing ones too.
-        _startMs = GC.AllocateUninitializedArray<long>(capacity);
         _values = new double[columns][];
         _quality = new Quality[columns][];
         for (var c = 0; c < columns; c++)
         {
-            _values[c] = GC.AllocateUninitializedArray<double>(capacity);
-            _quality[c] = GC.AllocateUninitializedArray<Quality>(capacity);
+            _values[c] = GC.AllocateUninitializedArray<double>(_capacity);
+            _quality[c] = GC.AllocateUninitializedArray<Quality>(_capacity);
         }
     }
 
@@ -33,9 +32,11 @@ internal sealed partial class IntervalTable
     internal int Columns => _values.Length;
 
     /// <summary>Whether every row so far is later than the one before.</summary>
-    internal bool InOrder { get; private set; } = true;
+    internal bool InOrder => Stamps.InOrder;
 
-    internal ReadOnlySpan<long> StartMs => _startMs.AsSpan(0, Rows);
+    internal StampColumn Stamps { get; private set; }
+
+    internal ReadOnlySpan<long> StartMs => Stamps.Each;
 
     internal ReadOnlySpan<double> Values(int column) => _values[column].AsSpan(0, Rows);
 
@@ -45,12 +46,10 @@ internal sealed partial class IntervalTable
     internal int Add(long startMs, int line)
     {
         var row = Rows;
-        if (row == _startMs.Length) Grow();
-        _startMs[row] = startMs;
+        if (row == _capacity) Grow();
+        Stamps.Add(startMs);
         if (line != _nextLine) _breaks.Add((row, line));
         _nextLine = line + 1;
-        if (startMs <= _latestMs) InOrder = false;
-        else _latestMs = startMs;
         for (var c = 0; c < _quality.Length; c++) (_values[c][row], _quality[c][row]) = (0, SolarEconomics.Quality.Missing);
         Rows = row + 1;
         return row;
@@ -60,16 +59,40 @@ internal sealed partial class IntervalTable
     internal int Add(long startMs, int line, ReadOnlySpan<double> kwh, ReadOnlySpan<bool> present)
     {
         var row = Rows;
-        if (row == _startMs.Length) Grow();
-        _startMs[row] = startMs;
+        if (row == _capacity) Grow();
+        Stamps.Add(startMs);
         if (line != _nextLine) _breaks.Add((row, line));
         _nextLine = line + 1;
-        if (startMs <= _latestMs) InOrder = false;
-        else _latestMs = startMs;
         for (var c = 0; c < kwh.Length; c++)
             (_values[c][row], _quality[c][row]) = present[c] ? (kwh[c], SolarEconomics.Quality.Good) : (0, SolarEconomics.Quality.Missing);
         Rows = row + 1;
         return row;
+    }
+
+    /// <summary>Columns of values with room behind the last row, to be filled in place and then taken by <see cref="Take(ReadOnlySpan{long}, int)"/>.</summary>
+    /// <returns>The columns, and how many rows there is room for.</returns>
+    internal (double[][] Values, int Room) Room()
+    {
+        if (Rows == _capacity) Grow();
+        return (_values, _capacity - Rows);
+    }
+
+    /// <summary>Takes rows whose values were written behind the last one, all of them as good readings.</summary>
+    internal void Take(ReadOnlySpan<long> startMs, int firstLine)
+    {
+        if (startMs.IsEmpty) return;
+        if (firstLine != _nextLine) _breaks.Add((Rows, firstLine));
+        _nextLine = firstLine + startMs.Length;
+        Stamps.Add(startMs);
+        foreach (var quality in _quality) quality.AsSpan(Rows, startMs.Length).Clear();
+        Rows += startMs.Length;
+    }
+
+    /// <summary>Makes the cells of a column missing, from a row on, whose value says so.</summary>
+    internal void MakeMissing(int column, int fromRow, Func<double, bool> isMissing)
+    {
+        for (var row = fromRow; row < Rows; row++)
+            if (isMissing(_values[column][row])) Set(row, column, 0, SolarEconomics.Quality.Missing);
     }
 
     /// <summary>Hands the arrays of a column over as they are, without a copy. The table gives the column up by it.</summary>
@@ -104,12 +127,11 @@ internal sealed partial class IntervalTable
 
     private void Grow()
     {
-        var capacity = checked(_startMs.Length * 2);
-        Array.Resize(ref _startMs, capacity);
+        _capacity = checked(_capacity * 2);
         for (var c = 0; c < _values.Length; c++)
         {
-            Array.Resize(ref _values[c], capacity);
-            Array.Resize(ref _quality[c], capacity);
+            Array.Resize(ref _values[c], _capacity);
+            Array.Resize(ref _quality[c], _capacity);
         }
     }
 }

@@ -2,9 +2,10 @@ using NodaTime;
 
 namespace SolarEconomics;
 
-/// <summary>Starts and ends of a row of intervals: two numbers where they follow each other by one step, else a number or two for each.</summary>
+/// <summary>Starts and ends of a row of intervals: two numbers where they follow each other by one step, two for each stretch where there are holes
+/// between stretches of one step, else a number or two for each interval.</summary>
 /// <remarks>Unit: ticks of 100 ns since 1970, UTC. Several channels of one record share one axis. Immutable.</remarks>
-internal sealed class TimeAxis
+internal sealed partial class TimeAxis
 {
     private const long TicksPerMs = 10_000;
 
@@ -18,12 +19,13 @@ internal sealed class TimeAxis
     internal int Count { get; }
 
     /// <summary>Whether every interval begins where the one before ends, and all are of one length.</summary>
-    internal bool IsRegular => _starts is null;
+    internal bool IsRegular => _starts is null && _stretches is null;
 
     /// <summary>The one length of all intervals; <see langword="null"/> where they differ or there is none.</summary>
     internal long? StepTicks => Count > 0 && _ends is null ? _step : null;
 
-    internal long StartTicks(int index) => _starts is null ? _first + (index * _step) : _starts[index];
+    internal long StartTicks(int index) =>
+        _starts is not null ? _starts[index] : _stretches is not null ? StartInStretch(index) : _first + (index * _step);
 
     internal long EndTicks(int index) => _ends is not null ? _ends[index] : StartTicks(index) + _step;
 
@@ -43,14 +45,9 @@ internal sealed class TimeAxis
     {
         if (starts.Length == 0) return Empty;
         var step = ends[0] - starts[0];
-        var (oneLength, joined) = (true, true);
-        for (var i = 0; i < starts.Length && oneLength; i++)
-        {
-            oneLength = ends[i] - starts[i] == step;
-            joined &= i == 0 || starts[i] == ends[i - 1];
-        }
-        if (!oneLength) return new TimeAxis(starts.Length, starts[0], step, starts, ends);
-        return joined ? Regular(starts[0], step, starts.Length) : new TimeAxis(starts.Length, starts[0], step, starts, null);
+        for (var i = 0; i < starts.Length; i++)
+            if (ends[i] - starts[i] != step) return new TimeAxis(starts.Length, starts[0], step, starts, ends);
+        return OfStarts(starts, step, 1, 0) ?? new TimeAxis(starts.Length, starts[0], step, starts, null);
     }
 
     internal static TimeAxis OfInstants(ReadOnlySpan<Instant> starts, ReadOnlySpan<Instant> ends)
@@ -65,16 +62,5 @@ internal sealed class TimeAxis
         var (from, to) = (new long[starts.Length], new long[starts.Length]);
         for (var i = 0; i < from.Length; i++) (from[i], to[i]) = (starts[i] * TicksPerMs, ends[i] * TicksPerMs);
         return OfTicks(from, to);
-    }
-
-    /// <summary>The axis of stamps that all stand one step after the one before, without a number for any of them; <see langword="null"/> where they do not.</summary>
-    /// <param name="stampMs">The stamps.</param>
-    /// <param name="stepMs">The step.</param>
-    /// <param name="shift">Steps from a stamp to the start of its interval: 0, or −1 where it names the end.</param>
-    internal static TimeAxis? RegularOf(ReadOnlySpan<long> stampMs, long stepMs, int shift)
-    {
-        for (var i = 1; i < stampMs.Length; i++)
-            if (stampMs[i] - stampMs[i - 1] != stepMs) return null;
-        return stampMs.IsEmpty ? Empty : Regular((stampMs[0] + (shift * stepMs)) * TicksPerMs, stepMs * TicksPerMs, stampMs.Length);
     }
 }

@@ -5,7 +5,7 @@ namespace SolarEconomics;
 /// <summary>Reads plain decimal numbers from bytes: a whole mantissa divided by a power of ten.</summary>
 /// <remarks>Exact: up to 14 digits and 22 decimals both parts are doubles without error, and one division rounds once, so the result is the
 /// double that a full parser gives. Everything else is left to the full parser.</remarks>
-internal static class Utf8Number
+internal static partial class Utf8Number
 {
     private const int MostDigits = 14;
 

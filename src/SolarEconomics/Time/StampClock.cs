@@ -8,7 +8,6 @@ namespace SolarEconomics;
 /// outside it ask the zone. Not for several threads: it remembers the row before.</remarks>
 internal sealed class StampClock(DateTimeZone zone, StampPolicy policy)
 {
-
     // The range in which every local time is one instant, and its offset. Empty while inside a repeated hour.
     private long _sureFrom;
     private long _sureTo;
@@ -22,15 +21,18 @@ internal sealed class StampClock(DateTimeZone zone, StampPolicy policy)
     /// <summary>The repeated hours met so far, in the order of the rows.</summary>
     internal IReadOnlyList<RepeatedPass> RepeatedHours => _passes;
 
+    /// <summary>Whether a local time lies in the range without doubt around the last stamp; nothing is remembered where it does not.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal bool IsSure(long localMs, out long unixMs)
+    {
+        unixMs = localMs - _offsetMs;
+        return localMs >= _sureFrom && localMs < _sureTo;
+    }
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal StampFate Resolve(long localMs, int line, out long unixMs)
     {
-        if (localMs >= _sureFrom && localMs < _sureTo)
-        {
-            unixMs = localMs - _offsetMs;
-            return StampFate.Sure;
-        }
-        return ResolveByZone(localMs, line, out unixMs);
+        return IsSure(localMs, out unixMs) ? StampFate.Sure : ResolveByZone(localMs, line, out unixMs);
     }
 
     private StampFate ResolveByZone(long localMs, int line, out long unixMs)

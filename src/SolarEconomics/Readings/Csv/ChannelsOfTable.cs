@@ -32,9 +32,9 @@ internal static class ChannelsOfTable
 
     private static TimeAxis Times(CsvRows rows, CsvLayout layout, ProblemList problems)
     {
-        var stamps = rows.Table.StartMs;
+        var stamps = rows.Table.Stamps;
         if (layout.Stamp.Fineness != StampFineness.Time && rows.EndColumn < 0)
-            return TimeAxis.OfMilliseconds(stamps, IntervalEnds.OfDays(stamps, layout.Stamp.Fineness, rows.DayClock));
+            return TimeAxis.OfMilliseconds(stamps.Each, IntervalEnds.OfDays(stamps.Each, layout.Stamp.Fineness, rows.DayClock));
         var step = IntervalEnds.CommonStepMs(stamps);
         if (step is null && rows.EndColumn < 0)
         {
@@ -42,10 +42,10 @@ internal static class ChannelsOfTable
             step = 3_600_000;
         }
         var stepMs = step ?? 3_600_000;
-        if (rows.EndColumn >= 0) return TimeAxis.OfMilliseconds(stamps, rows.StatedEnds(stepMs));
+        if (rows.EndColumn >= 0) return TimeAxis.OfMilliseconds(stamps.Each, rows.StatedEnds(stepMs));
         var isEnd = layout.Stamp.Edge == StampEdge.End;
-        if (TimeAxis.RegularOf(stamps, stepMs, isEnd ? -1 : 0) is { } regular) return regular;
-        return isEnd ? TimeAxis.OfMilliseconds(IntervalEnds.OfEnds(stamps, stepMs), stamps) : TimeAxis.OfMilliseconds(stamps, IntervalEnds.OfStarts(stamps, stepMs));
+        if (TimeAxis.OfStamps(stamps, stepMs, isEnd ? -1 : 0) is { } axis) return axis;
+        return isEnd ? TimeAxis.OfMilliseconds(IntervalEnds.OfEnds(stamps.Each, stepMs), stamps.Each) : TimeAxis.OfMilliseconds(stamps.Each, IntervalEnds.OfStarts(stamps.Each, stepMs));
     }
 
     private static void ReportRepeatedHours(CsvRows rows, ProblemList problems, ReadOptions options)

@@ -32,7 +32,7 @@ internal static class CounterShape
     /// <summary>A counter stands well above its own steps; what is 0 for most of the time and jumps now and then is no counter.</summary>
     private const double LevelInSteps = 2;
 
-    internal static ColumnKind Of(ReadOnlySpan<long> atMs, ReadOnlySpan<double> values, ReadOnlySpan<Quality> quality, DateTimeZone clock, bool hinted)
+    internal static ColumnKind Of(StampColumn atMs, ReadOnlySpan<double> values, ReadOnlySpan<Quality> quality, DateTimeZone clock, bool hinted)
     {
         var (readings, rises, falls, fallsToZero, daysWithFalls, last) = (0, 0, 0, 0, 0, -1);
         var (sum, rise, mostResets) = (0.0, 0.0, 1 + (values.Length / ReadingsPerReset));
@@ -65,7 +65,7 @@ internal static class CounterShape
         if (falls == 0 && varied && readings >= fewest && (hinted || LastsDays(atMs)) && rises >= Math.Min(FewestRises, fewest - 1) && level >= HighLevelInSteps) return ColumnKind.Counter;
         if (readings < FewestReadings || rises < FewestRises || level < LevelInSteps) return ColumnKind.Energy;
         if (!LastsDays(atMs)) return ColumnKind.Energy;
-        var days = Period.DaysBetween(DayOf(atMs[0], clock), DayOf(atMs[^1], clock)) + 1;
+        var days = Period.DaysBetween(DayOf(atMs[0], clock), DayOf(atMs[atMs.Count - 1], clock)) + 1;
         var daily = falls > 0 && fallsToZero == falls && falls <= MostOnDays(daysWithFalls) && falls * 2 >= days - 1 && rises >= days * RisesPerDay;
         return daily ? ColumnKind.DailyCounter : varied && falls <= mostResets ? ColumnKind.Counter : ColumnKind.Energy;
     }
@@ -92,7 +92,7 @@ internal static class CounterShape
     }
 
     /// <summary>Whether the record goes on for days: energy may rise through one. Judged by its middle, so that one broken time decides nothing.</summary>
-    private static bool LastsDays(ReadOnlySpan<long> atMs) => atMs[^((atMs.Length / 3) + 1)] - atMs[atMs.Length / 3] >= LongMiddleMs;
+    private static bool LastsDays(StampColumn atMs) => atMs[atMs.Count - (atMs.Count / 3) - 1] - atMs[atMs.Count / 3] >= LongMiddleMs;
 
     /// <summary>Whether numbers under a counter's header go up and down as only energy does.</summary>
     internal static bool IsEnergy(ReadOnlySpan<double> values, ReadOnlySpan<Quality> quality)

@@ -26,7 +26,7 @@ internal sealed partial class CsvRows
                 _values[v] = new ValueColumn(_values[v].Index, meaning with { Kind = ColumnKind.Energy, Reason = meaning.Reason + ", and as energy of intervals because its numbers go up and down" });
             }
             if (meaning.Kind != ColumnKind.Energy) continue;
-            var kind = CounterShape.Of(Table.StartMs, Table.Values(v), Table.Quality(v), DayClock, HeaderWords.HintsAtCounter(meaning.Header));
+            var kind = CounterShape.Of(Table.Stamps, Table.Values(v), Table.Quality(v), DayClock, HeaderWords.HintsAtCounter(meaning.Header));
             if (kind == ColumnKind.Energy) continue;
             var found = kind == ColumnKind.Counter ? $"numbers under \"{name}\" that rise from row to row over days" : $"numbers under \"{name}\" that rise through each day and begin again near 0";
             var read = kind == ColumnKind.Counter ? "the states of a counter" : "the states of a counter that begins at 0 each day";

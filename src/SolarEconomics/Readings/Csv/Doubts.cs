@@ -10,6 +10,7 @@ internal static class Doubts
 
     /// <summary>The same value of many digits for this long is a hung counter, not a steady load. Unit: hours.</summary>
     private const double StuckHours = 12;
+    private const int FewestStuck = 8;
 
     internal static void Flag(ColumnEnergy energy, FlowKind flow, Device? device, string name, int column, ProblemList problems)
     {
@@ -20,10 +21,11 @@ internal static class Doubts
     private static void FlagAbove(ColumnEnergy energy, double ratedKwp, string name, int column, ProblemList problems)
     {
         var (count, kwh, first) = (0, 0.0, -1);
+        var mostPerHour = ratedKwp * AboveRating;
+        double? oneMost = energy.Times.StepTicks is not null ? mostPerHour * energy.Times.Hours(0, 0) : null;
         for (var i = 0; i < energy.Count; i++)
         {
-            var most = ratedKwp * AboveRating * energy.Times.Hours(i, i);
-            if (energy.Kwh[i] <= most) continue;
+            if (energy.Kwh[i] <= (oneMost ?? (mostPerHour * energy.Times.Hours(i, i)))) continue;
             energy.Quality[i] |= Quality.Doubtful;
             count++;
             kwh += energy.Kwh[i];
@@ -34,23 +36,29 @@ internal static class Doubts
                 "less; they are counted as they stand. Check the unit, and that the column is this array alone");
     }
 
+    /// <remarks>A run of eight values holds a pair of neighbours at every seventh place: only those pairs are compared.</remarks>
     private static void FlagStuck(ColumnEnergy energy, string name, int column, ProblemList problems)
     {
-        var from = 0;
         var kwh = energy.Values;
-        for (var i = 1; i <= kwh.Length; i++)
+        for (var i = FewestStuck - 1; i < kwh.Length; i += FewestStuck - 1)
         {
-            if (i < kwh.Length && kwh[i] == kwh[from] && !energy.Quality[i].HasFlag(Quality.Missing)) continue;
             // Round numbers repeat by themselves; a value of three decimals and more does not, many times in a row.
-            if (i - from >= 8 && energy.Kwh[from] != 0 && energy.Times.Hours(from, i - 1) is var hours and >= StuckHours && !energy.Quality[from].HasFlag(Quality.Missing) && HasThreeDecimals(energy.Kwh[from]))
+            if (kwh[i] != kwh[i - 1] || kwh[i] == 0 || !HasThreeDecimals(kwh[i])) continue;
+            var (from, to) = (i, i);
+            while (from > 0 && Same(energy, from - 1, i)) from--;
+            while (to < kwh.Length && Same(energy, to, i)) to++;
+            if (to - from >= FewestStuck && energy.Times.Hours(from, to - 1) is var hours and >= StuckHours)
             {
-                for (var k = from; k < i; k++) energy.Quality[k] |= Quality.Doubtful;
-                problems.Doubtful(0, column, name, string.Create(CultureInfo.InvariantCulture, $"the same {energy.Kwh[from]:R} kWh under \"{name}\" for {hours:0.#} hours from {energy.Times.Start(from)} on"),
+                for (var k = from; k < to; k++) energy.Quality[k] |= Quality.Doubtful;
+                problems.Doubtful(0, column, name, string.Create(CultureInfo.InvariantCulture, $"the same {kwh[from]:R} kWh under \"{name}\" for {hours:0.#} hours from {energy.Times.Start(from)} on"),
                     "values that vary; they are counted as they stand. The device or its logger may have hung");
             }
-            from = i;
+            // The next place that is looked at lies behind the run.
+            while (i + FewestStuck - 1 < to) i += FewestStuck - 1;
         }
     }
+
+    private static bool Same(ColumnEnergy energy, int index, int model) => energy.Kwh[index] == energy.Kwh[model] && (energy.Quality[index] & Quality.Missing) == Quality.Good;
 
     private static bool HasThreeDecimals(double kwh) => Math.Abs((kwh * 100) - Math.Round(kwh * 100)) > 1e-7;
 }

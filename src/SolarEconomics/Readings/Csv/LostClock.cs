@@ -17,10 +17,10 @@ internal static class LostClock
     /// <summary>Reports such rows, which stand at the front of a table in order, and marks their values as doubtful.</summary>
     internal static void Report(CsvRows rows, ProblemList problems)
     {
-        var at = rows.Table.StartMs;
-        if (at.Length < 2 || at[^1] < RealFrom || !IsLost(at[0])) return;
+        var at = rows.Table.Stamps;
+        if (at.Count < 2 || at[at.Count - 1] < RealFrom || !IsLost(at[0])) return;
         var lost = 0;
-        while (lost < at.Length && IsLost(at[lost])) lost++;
+        while (lost < at.Count && IsLost(at[lost])) lost++;
         for (var i = 0; i < lost; i++)
             for (var c = 0; c < rows.Values.Count; c++)
                 if (!rows.Table.Quality(c)[i].HasFlag(Quality.Missing)) rows.Table.Flag(i, c, Quality.Doubtful);

@@ -6,7 +6,7 @@ namespace SolarEconomics;
 /// <summary>The fast path: rows of an ISO time and plain numbers, read from bytes into the columns with no object per row.</summary>
 /// <remarks>A line that is not plain in any way is handed to the general reader, alone, so both paths give the same on every file.
 /// Measured against the general path in the benchmark project; tests compare the two on broken variants of every sample.</remarks>
-internal sealed class PlainRows
+internal sealed partial class PlainRows
 {
     private const long MsPerMinute = 60_000;
     private const int DateLength = 10;
@@ -21,7 +21,9 @@ internal sealed class PlainRows
     private const int Flag = -2;
     private readonly double[] _numbers;
     private readonly bool[] _present;
-    private readonly bool _scaled;
+
+    // Whether a value column is in another unit than kWh.
+    private readonly bool[] _scaled;
 
     private ulong _dateBytes;
     private ushort _dateTail;
@@ -38,7 +40,7 @@ internal sealed class PlainRows
         if (rows.FlagIndex > 0) _targets[rows.FlagIndex - 1] = Flag;
         _numbers = new double[rows.Values.Count];
         _present = new bool[rows.Values.Count];
-        _scaled = rows.Values.Any(v => v.Scale(1) != 1);
+        _scaled = [.. rows.Values.Select(v => v.Scale(1) != 1)];
     }
 
     /// <summary>Whether a table may have plain rows at all.</summary>
@@ -57,8 +59,14 @@ internal sealed class PlainRows
         var known = 0L;
         // The general reader counts a lone carriage return as the end of a line; so does this count.
         var loneReturns = 0;
-        while (lines.TryNext(out var line))
+        while (true)
         {
+            if (lines.Line + loneReturns + 1 >= layout.FirstDataLine)
+            {
+                var (bytes, taken) = plain.TakeRun(lines.WholeLines(), lines.Line + loneReturns + 1);
+                lines.Skip(bytes, taken);
+            }
+            if (!lines.TryNext(out var line)) return;
             if (lines.BytesRead != known)
             {
                 known = lines.BytesRead;
@@ -129,7 +137,7 @@ internal sealed class PlainRows
         if (at != line.Length) return false;
         var fate = _rows.Clock.Resolve(localMs, number, out var unixMs);
         if (fate > StampFate.Resolved && !_rows.Accept(fate, number, FieldsOf(line))) return true;
-        if (_scaled) Scale(number);
+        if (_scaled.Contains(true)) Scale(number);
         var row = _rows.Table.Add(unixMs, number, _numbers, _present);
         if (censored) _rows.MarkCensored(row);
         return true;

@@ -12,7 +12,7 @@ internal static class PowerColumn
 
     internal static ColumnEnergy ToEnergy(IntervalTable table, int column, TimeAxis times, Duration bridge, ValueColumn meaning, ProblemList problems)
     {
-        var step = IntervalEnds.CommonStepMs(table.StartMs);
+        var step = IntervalEnds.CommonStepMs(table.Stamps);
         var regular = step is { } ms && IntervalEnds.IsRegular(table.StartMs, ms);
         problems.Note(0, meaning.Index + 1, meaning.Name, $"power in {meaning.UnitName} under \"{meaning.Name}\"",
             regular

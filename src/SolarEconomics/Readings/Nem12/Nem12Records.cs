@@ -4,7 +4,7 @@ using System.Text;
 namespace SolarEconomics;
 
 /// <summary>Takes the lines of a NEM12 file one by one.</summary>
-internal sealed class Nem12Records(ProblemList problems)
+internal sealed partial class Nem12Records(ProblemList problems)
 {
     private const byte Comma = (byte)',';
     private static readonly string[] Kinds = ["100", "200", "300", "400", "500", "900"];
@@ -95,8 +95,11 @@ internal sealed class Nem12Records(ProblemList problems)
         var valuesAt = at;
         stream.Room(out var kwh, out var quality);
         var scaled = stream.Unit is { ToKilo: not 1, IsActiveEnergy: true } unit ? unit : null;
+        quality.Clear();
         for (var i = 0; i < kwh.Length; i++)
         {
+            i += PlainValues(line, ref at, kwh[i..], scaled);
+            if (i == kwh.Length) break;
             if (at > line.Length)
             {
                 problems.Lost(number, i + 3, Text(line), string.Create(CultureInfo.InvariantCulture, $"{i} values"), string.Create(CultureInfo.InvariantCulture, $"{stream.PerDay} of {stream.Minutes} minutes; the day was not counted"), SumOf(line, valuesAt, stream));
