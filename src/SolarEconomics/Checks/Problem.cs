@@ -13,6 +13,9 @@ public sealed record Problem(string File, int Line, int Column, string Raw, stri
     /// <summary>Energy that stands in the record here and is in no total: of a row whose time does not exist, or of a repeat. Unit: kWh. Default: 0.</summary>
     public double UncountedKwh { get; init; }
 
+    /// <summary>The same as a sentence, with a full stop where no question ends it.</summary>
+    internal string Sentence => ToString() is var said && said.EndsWith('?') ? said : said + ".";
+
     /// <summary>Prints <c>meter.csv, line 12, column 3: found …, expected ….</c></summary>
     public override string ToString()
     {

@@ -20,9 +20,9 @@ internal static partial class Throw
 
     internal static RecordException JsonMistakes(string path, IReadOnlyList<Problem> problems) =>
         new(problems.Count == 1
-            ? problems[0] + "."
+            ? problems[0].Sentence
             : FormattableString.Invariant($"{path}: found {problems.Count} mistakes:") + Environment.NewLine +
-              string.Join(Environment.NewLine, problems.Select(p => $"  {p}.")), problems);
+              string.Join(Environment.NewLine, problems.Select(p => $"  {p.Sentence}")), problems);
 
     internal static RecordException JsonNewer(string path, int version, int known) => new(FormattableString.Invariant(
         $"{path}: found version {version}, expected {known}: the file was written by a newer version of this library. Update the library."));

@@ -15,7 +15,7 @@ internal static partial class Throw
 
     internal static RecordException WeatherTableMistakes(string file, IReadOnlyList<Problem> problems, int all) =>
         new(problems.Count == 1
-            ? problems[0] + "."
+            ? problems[0].Sentence
             : FormattableString.Invariant($"{file}: found {all} mistakes{(all > problems.Count ? $", the first {problems.Count} of them" : "")}:") + Environment.NewLine +
-              string.Join(Environment.NewLine, problems.Select(p => $"  {p}.")), problems);
+              string.Join(Environment.NewLine, problems.Select(p => $"  {p.Sentence}")), problems);
 }

@@ -25,7 +25,7 @@ internal sealed partial class DcStage
             var cell = block.AirC[i] + (lit.TotalWm2 / (Array.Mounting.U0 + (Array.Mounting.U1 * block.WindMs[i])));
             var atHeat = atLowLight * Math.Max(0, 1 + (Array.Module.PowerPerK * (cell - 25)));
             var matched = atHeat * _ageAndMismatch;
-            var atInverter = Math.Max(0, matched - (matched * matched * _model.WiringLossAtRated / (_ratedKw * 1000)));
+            var atInverter = Math.Max(0, matched - (matched * matched * _wiringLossAtRated / (_ratedKw * 1000)));
             block.DcW[i] += atInverter;
             if (_keepsOwn) (OwnW[i], _cellC[i]) = (atInverter, cell);
 

@@ -23,6 +23,7 @@ internal sealed partial class DcStage
     private readonly Horizon _horizon;
     private readonly Rows? _rows;
     private readonly double _directed;
+    private readonly double _wiringLossAtRated;
     private readonly bool _keepsOwn;
     private readonly double[] _cellC;
 
@@ -44,6 +45,7 @@ internal sealed partial class DcStage
         _age = model.AgeFactor * array.AgeFactor;
         _ageAndMismatch = _age * (1 - model.MismatchLoss);
         _directed = model.Sky == SkyModel.Isotropic ? 0 : 1;
+        _wiringLossAtRated = array.Cable?.LossAtRated(array) ?? model.WiringLossAtRated;
         _keepsOwn = model.ReckonsInputs;
         OwnW = _keepsOwn ? new double[StepBlock.Size] : [];
         _cellC = _keepsOwn ? new double[StepBlock.Size] : [];
@@ -98,7 +100,7 @@ internal sealed partial class DcStage
                 + (light / (new Vector<double>(Array.Mounting.U0) + (new Vector<double>(block.WindMs, i) * Array.Mounting.U1)));
             var atHeat = atLowLight * Vector.Max(zero, one + ((cell - new Vector<double>(25.0)) * Array.Module.PowerPerK));
             var matched = atHeat * _ageAndMismatch;
-            var atInverter = Vector.Max(zero, matched - (matched * matched * (_model.WiringLossAtRated / (_ratedKw * 1000))));
+            var atInverter = Vector.Max(zero, matched - (matched * matched * (_wiringLossAtRated / (_ratedKw * 1000))));
             (new Vector<double>(block.DcW, i) + atInverter).CopyTo(block.DcW, i);
             if (_keepsOwn)
             {

@@ -44,7 +44,7 @@ public sealed partial record GenerationModel
     /// <summary>Share lost because modules differ. Range: 0 to 1. Default: 0.01, common practice, no source.</summary>
     public double MismatchLoss { get; init => field = Require.Fraction(value); } = 0.01;
 
-    /// <summary>Share lost in the cables at rated power; at less power it falls in proportion. Range: 0 to 0.2. Default: 0.015, common practice, no source.</summary>
+    /// <summary>Share lost in the cables at rated power, of arrays whose cable is not described; at less power it falls in proportion. Range: 0 to 0.2. Default: 0.015, common practice, no source.</summary>
     public double WiringLossAtRated { get; init => field = Require.Within(value, 0, 0.2, "a fraction; 1.5 % is written 0.015"); } = 0.015;
 
     /// <summary>Share of the modules' initial power that is left, from <see cref="Ageing.FactorAt"/>. Range: 0 to 1. Default: 1.</summary>

@@ -7,7 +7,6 @@ namespace SolarEconomics;
 /// <remarks>The losses sum: nominal − all losses = AC. Immutable, so safe to share between threads.</remarks>
 public sealed class GenerationResult : IFinding
 {
-    private const string Clipping = "clipping";
     private readonly double[] _planeWm2;
     private readonly double[] _dcW;
     private readonly double[] _acW;
@@ -56,7 +55,7 @@ public sealed class GenerationResult : IFinding
     public IReadOnlyList<InputOutput> Inputs { get; }
 
     /// <summary>Energy that the inverter clips at its AC limit. Unit: kWh. Steps of an hour hide short peaks: then a lower bound.</summary>
-    public double ClippedKwh => Losses.Single(l => string.Equals(l.Name, Clipping, StringComparison.Ordinal)).Kwh;
+    public double ClippedKwh => Losses.Single(l => string.Equals(l.Name, LossNames.Clipping, StringComparison.Ordinal)).Kwh;
 
     /// <summary>Energy at AC. Unit: kWh.</summary>
     public double AcKwh { get; }
@@ -116,21 +115,21 @@ public sealed class GenerationResult : IFinding
         var matched = sums.AfterAge * (1 - model.MismatchLoss);
         return
         [
-            Loss("shade", sums.Nominal - sums.AfterShade),
-            .. model.Shade is null ? [] : new[] { Loss("seasonal shade", sums.AfterShade - sums.AfterSeasonalShade) },
-            Loss("reflection at the glass", sums.AfterSeasonalShade - sums.AfterReflection),
-            Loss("dirt", sums.AfterReflection - soiled),
-            Loss("faint light", soiled - sums.AfterLowLight),
-            Loss("heat", sums.AfterLowLight - sums.AfterHeat),
-            Loss("age", sums.AfterHeat - sums.AfterAge),
-            Loss("mismatch", sums.AfterAge - matched),
-            Loss("cables", matched - sums.AfterWiring),
-            .. hasInputs ? new[] { Loss("voltage, current and power of the inputs", sums.AfterWiring - sums.AfterInputs) } : [],
-            .. model.Controller is null ? [] : new[] { Loss("charge controller", sums.AfterInputs - sums.AfterController) },
-            Loss("above the input's limit", sums.AfterController - sums.AfterInputLimit),
-            Loss("inverter", sums.AfterInputLimit - sums.AfterConversion),
-            Loss(Clipping, sums.AfterConversion - sums.AfterClipping),
-            Loss("down time", sums.AfterClipping * model.DownTime),
+            Loss(LossNames.Shade, sums.Nominal - sums.AfterShade),
+            .. model.Shade is null ? [] : new[] { Loss(LossNames.SeasonalShade, sums.AfterShade - sums.AfterSeasonalShade) },
+            Loss(LossNames.Glass, sums.AfterSeasonalShade - sums.AfterReflection),
+            Loss(LossNames.Dirt, sums.AfterReflection - soiled),
+            Loss(LossNames.FaintLight, soiled - sums.AfterLowLight),
+            Loss(LossNames.Heat, sums.AfterLowLight - sums.AfterHeat),
+            Loss(LossNames.Age, sums.AfterHeat - sums.AfterAge),
+            Loss(LossNames.Mismatch, sums.AfterAge - matched),
+            Loss(LossNames.Cables, matched - sums.AfterWiring),
+            .. hasInputs ? new[] { Loss(LossNames.Inputs, sums.AfterWiring - sums.AfterInputs) } : [],
+            .. model.Controller is null ? [] : new[] { Loss(LossNames.Controller, sums.AfterInputs - sums.AfterController) },
+            Loss(LossNames.InputLimit, sums.AfterController - sums.AfterInputLimit),
+            Loss(LossNames.Inverter, sums.AfterInputLimit - sums.AfterConversion),
+            Loss(LossNames.Clipping, sums.AfterConversion - sums.AfterClipping),
+            Loss(LossNames.DownTime, sums.AfterClipping * model.DownTime),
         ];
     }
 }

@@ -1,6 +1,6 @@
 namespace SolarEconomics;
 
-/// <summary>Where a function of one variable is highest: looked for everywhere first, as unlike strings can make two peaks, then closely.</summary>
+/// <summary>Where a function of one variable is highest: unlike strings and a limit on current make several peaks, so each that a walk over all places sees is looked at closely.</summary>
 internal static class Highest
 {
     private const int Places = 60;
@@ -8,20 +8,28 @@ internal static class Highest
 
     internal static double Of(Func<double, double> at, double low, double high)
     {
-        var (best, highest) = (low, at(low));
-        for (var i = 1; i <= Places; i++)
+        Span<double> seen = stackalloc double[Places + 1];
+        double Place(int i) => low + ((high - low) * i / Places);
+        for (var i = 0; i <= Places; i++) seen[i] = at(Place(i));
+        var (best, highest) = (low, double.MinValue);
+        for (var i = 0; i <= Places; i++)
         {
-            var x = low + ((high - low) * i / Places);
-            if (at(x) is var y && y > highest) (best, highest) = (x, y);
+            if ((i > 0 && seen[i] < seen[i - 1]) || (i < Places && seen[i] < seen[i + 1])) continue;
+            var peak = Closely(at, Place(Math.Max(0, i - 1)), Place(Math.Min(Places, i + 1)));
+            foreach (var x in (ReadOnlySpan<double>)[Place(i), peak])
+                if (at(x) is var y && y > highest) (best, highest) = (x, y);
         }
-        var (from, to) = (Math.Max(low, best - ((high - low) / Places)), Math.Min(high, best + ((high - low) / Places)));
+        return best;
+    }
+
+    private static double Closely(Func<double, double> at, double from, double to)
+    {
         for (var round = 0; round < Rounds; round++)
         {
             var (a, b) = (from + ((to - from) / 3), to - ((to - from) / 3));
             if (at(a) < at(b)) from = a;
             else to = b;
         }
-        var middle = (from + to) / 2;
-        return at(middle) >= highest ? middle : best;
+        return (from + to) / 2;
     }
 }

@@ -45,7 +45,7 @@ public sealed partial class PlantOutput : IFinding
         get
         {
             var nominal = Devices.Sum(d => d.Result.NominalKwh);
-            return [.. Devices.OrderByDescending(d => d.Result.Losses.Count).SelectMany(d => d.Result.Losses).GroupBy(l => l.Name, StringComparer.Ordinal)
+            return [.. Devices.SelectMany(d => d.Result.Losses).GroupBy(l => l.Name, StringComparer.Ordinal).OrderBy(g => LossNames.InOrder.IndexOf(g.Key))
                 .Select(g => new GenerationLoss(g.Key, g.Sum(l => l.Kwh), nominal > 0 ? g.Sum(l => l.Kwh) / nominal : 0))];
         }
     }

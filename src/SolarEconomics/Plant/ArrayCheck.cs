@@ -5,6 +5,8 @@ namespace SolarEconomics;
 /// <summary>Looks for arrays that contradict themselves, their device or one another.</summary>
 internal static class ArrayCheck
 {
+    private const double MostCableLoss = 0.2;
+
     internal static IEnumerable<PlantMistake> Mistakes(Plant plant)
     {
         for (var i = 0; i < plant.Placements.Count; i++)
@@ -23,6 +25,8 @@ internal static class ArrayCheck
             yield return new(at + "/madeOn", $"{p.MadeOn:uuuu-MM-dd}, after from {p.From:uuuu-MM-dd}", "the maker's date, on or before the first day in its place");
         if (p.Array.Plane.TiltDeg > 90)
             yield return new(at + "/face", Say($"a tilt of {p.Array.Plane.TiltDeg}° for {p.Array.Name}"), "0 to 90°; an array that leans the other way has its azimuth turned by 180°");
+        if (p.Array.Cable?.LossAtRated(p.Array) is { } lost and > MostCableLoss)
+            yield return new(at + "/cable", Say($"a cable of {p.Array.Cable.LengthM} m and {p.Array.Cable.SquareMm} mm² that loses {lost * 100:0} % at the rated power of {p.Array.Name}"), "1 to 3 %: thicker, shorter, or more modules in series");
         foreach (var mistake in ModuleMistakes(p.Array.Module, at + "/modules")) yield return mistake;
         if (p.Array is { Face.RoomM2: { } room, Module.AreaM2: { } area } && area * p.Array.Count > room * 1.001)
             yield return new(at + "/face", Say($"{area * p.Array.Count:0.#} m² of modules of {p.Array.Name} on {p.Array.Face.Name}"), Say($"at most the {room:0.#} m² of that face"));

@@ -67,6 +67,9 @@ public sealed record ModuleArray
     /// <summary>Share of the rating that these modules still give, beside the model's own factor of age. Range: 0 to 1. Default: 1.</summary>
     public double AgeFactor { get; init => field = Require.Fraction(value, nameof(AgeFactor)); } = 1;
 
+    /// <summary>The cable to its device. Default: <see langword="null"/>, not described; the model's own share then holds.</summary>
+    public Cable? Cable { get; init; }
+
     /// <summary>Number of modules.</summary>
     public int Count => InSeries * Strings;
 

@@ -10,6 +10,12 @@ public sealed record Mounting(string Name, double U0, double U1)
     /// <summary>In the open, air behind: 25 and 6.84.</summary>
     public static Mounting OpenRack { get; } = new("open rack", 25, 6.84);
 
+    /// <summary>By a data sheet's NOCT, which leaves wind out: 800 / (NOCT − 20) and 0.</summary>
+    /// <param name="noctC">Cell temperature at 800 W/m² and 20 °C, in °C. Range: 35 to 60.</param>
+    /// <remarks>Equation: air + G / u0 = air + (NOCT − 20) · G / 800. Source: gen-4.</remarks>
+    public static Mounting OfNoct(double noctC) =>
+        new(FormattableString.Invariant($"NOCT of {noctC:0.#} °C"), 800 / (Require.Within(noctC, 35, 60, "°C at 800 W/m² and 20 °C air") - 20), 0);
+
     /// <summary>On a roof, a hand's breadth of air behind: 20 and 4.5.</summary>
     public static Mounting OnRoof { get; } = new("on a roof with air behind", 20, 4.5);
 

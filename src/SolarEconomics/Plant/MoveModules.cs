@@ -44,7 +44,7 @@ public sealed record MoveModules(LocalDate On, string Array, string Name, string
         var staying = old.Array.Strings - taken;
         var moved = old with
         {
-            Array = old.Array with { Name = Name, InSeries = inSeries, Strings = modules / inSeries, Face = Face },
+            Array = old.Array with { Name = Name, InSeries = inSeries, Strings = modules / inSeries, Face = Face, Cable = null },
             Device = Device,
             Input = Input,
             From = On,

@@ -11,7 +11,10 @@ internal sealed partial class PlantFile
         var module = types.Module(at, pointer, "modules");
         var face = FaceOf(at, pointer, faces);
         if (module is null || face is null) return null;
-        var array = new ModuleArray(PlantFields.Text(at, "name")!, module, PlantFields.Whole(at, "inSeries")!.Value, PlantFields.Whole(at, "strings") ?? 1, face);
+        var array = new ModuleArray(PlantFields.Text(at, "name")!, module, PlantFields.Whole(at, "inSeries")!.Value, PlantFields.Whole(at, "strings") ?? 1, face)
+        {
+            Cable = at.TryGetProperty("cable", out var cable) ? new Cable(PlantFields.Number(cable, "lengthM")!.Value, PlantFields.Number(cable, "squareMm")!.Value) : null,
+        };
         return new Placement(array, PlantFields.Text(at, "device")!)
         {
             Input = PlantFields.Whole(at, "input") ?? 1,

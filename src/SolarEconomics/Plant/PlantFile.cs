@@ -35,7 +35,7 @@ internal sealed partial class PlantFile
         var placements = _read.Items(root, "arrays").Select(a => Placement(a.At, a.Pointer, types, faces)).OfType<Placement>().ToList();
         var modules = _read.Items(root, "modules").Select(m => Module(m.At, m.Pointer, types)).OfType<IndividualModule>().ToList();
         var plant = devices.WithPlacements(placements) with { Faces = faces };
-        foreach (var mistake in ArrayCheck.Mistakes(plant)) _read.Add(mistake);
+        foreach (var mistake in ArrayCheck.Mistakes(plant).Where(m => !m.Place.EndsWith("/modules", StringComparison.Ordinal))) _read.Add(mistake); // a type's contradictions stand at the type
         // Changes take modules with them; those that do not fit their arrays are said first and moved nowhere.
         var unfit = ModuleMistakes.Of(Changed(plant, root, types, faces, isTrial: true) with { Modules = modules }).ToList();
         foreach (var mistake in unfit) _read.Add(mistake);

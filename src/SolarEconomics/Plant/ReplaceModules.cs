@@ -18,7 +18,7 @@ public sealed record ReplaceModules(LocalDate On, string Array, string Name, Mod
     internal override Plant Apply(Plant plant, List<PlantMistake> mistakes)
     {
         if (Standing(plant, Array, mistakes) is not { } old) return plant;
-        var next = new Placement(new ModuleArray(Name, Module, InSeries, Strings, old.Array.Face), old.Device) { Input = old.Input, From = On };
+        var next = new Placement(new ModuleArray(Name, Module, InSeries, Strings, old.Array.Face) { Cable = old.Array.Cable }, old.Device) { Input = old.Input, From = On };
         return plant.WithMoved(old, 0, On, null).WithPlacements([.. Ended(plant, old), next]);
     }
 }

@@ -49,12 +49,13 @@ internal static class EnergyOfChangeWords
     private static FindingTable Inverters(EnergyOfChange change, CultureInfo culture)
     {
         var names = change.Before.Devices.Concat(change.After.Devices).Select(d => d.Device.Name).Distinct(StringComparer.Ordinal);
-        return new FindingTable("By inverter, before → after", ["Device", "kWp per kW", "kWh", "Clipped, kWh"], [.. names.Select(name =>
+        return new FindingTable("By inverter, before → after", ["Device", "kWp", "kWp per kW", "kWh", "Clipped, kWh"], [.. names.Select(name =>
         {
             var (before, after) = (Find(change.Before, name), Find(change.After, name));
             return (IReadOnlyList<string>)
             [
                 name,
+                Pair(before?.RatedKwp, after?.RatedKwp, "0.00"),
                 Pair(before?.DcAcRatio, after?.DcAcRatio, "0.00"),
                 Pair(before?.Result.AcKwh, after?.Result.AcKwh, "#,0"),
                 Pair(Clipped(before), Clipped(after), "#,0.0"),

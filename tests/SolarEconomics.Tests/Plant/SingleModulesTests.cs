@@ -105,7 +105,7 @@ public sealed class SingleModulesTests
           "moduleTypes": [ { "name": "small", "ratedW": 270 } ],
           "inverterTypes": [ { "name": "5 kW", "ratedAcW": 5000, "eachInput": [ { "trackingFromV": 100, "highestInputA": 12 }, { "trackingFromV": 60, "trackingToV": 400 } ] } ],
           "faces": [ { "name": "roof", "tiltDeg": 35, "azimuthDeg": 180 } ],
-          "arrays": [ { "name": "a", "modules": "small", "inSeries": 2, "face": "roof", "device": "roof", "input": 2, "from": "2020-06-01" } ],
+          "arrays": [ { "name": "a", "modules": "small", "inSeries": 2, "face": "roof", "device": "roof", "cable": { "lengthM": 20, "squareMm": 6 }, "input": 2, "from": "2020-06-01" } ],
           "modules": [
             { "id": "A1", "type": "small", "madeOn": "2012-06-01", "testedW": 250, "testedOn": "2018-05-01", "places": [ { "from": "2020-06-01", "array": "a", "string": 1 } ] },
             { "id": "A2", "type": "small", "madeOn": "2012-06-01", "places": [ { "from": "2020-06-01", "array": "a" } ] } ] }
@@ -117,6 +117,7 @@ public sealed class SingleModulesTests
         using var file = new TextFile(File);
         var plant = Plant.Load(file.Path);
         Assert.Equal(2, plant.ShareLeft(plant.Placements[0], Day).Known);
+        Assert.Equal(new Cable(20, 6), plant.Placements[0].Array.Cable);
         var inverter = plant.Find("roof")!.Inverter!;
         Assert.Equal((2, 12.0, null, 60.0), (inverter.Inputs, inverter.LimitsOf(1).HighestInputA, inverter.LimitsOf(2).HighestInputA, inverter.LimitsOf(2).TrackingFromV));
     }
@@ -130,6 +131,7 @@ public sealed class SingleModulesTests
     [InlineData("\"id\": \"A2\"", "\"id\": \"A1\"", "found \"A1\" 2 times, expected a mark of its own for each module.")]
     [InlineData("\"ratedAcW\": 5000,", "\"ratedAcW\": 5000, \"inputs\": 3,", "found 3 inputs beside 2 in eachInput, expected the same number, or inputs left out.")]
     [InlineData("\"trackingToV\": 400", "\"trackingToV\": 50", "found 60 V, not below trackingToV 50 V")]
+    [InlineData("\"squareMm\": 6", "\"squareMm\": 0.06", "found 0.06, expected section of a conductor in mm², 0.5 to 500.")]
     [InlineData("\"input\": 2", "\"input\": 3", "found input 3 for a, expected 1 to 2, the inputs of roof.")]
     [InlineData("\"highestInputA\": 12", "\"highestInputA\": -12", "found -12, expected highest operating current of the input in A")]
     public void A_mistake_of_a_module_or_an_input_is_named_where_it_stands(string good, string bad, string words)
