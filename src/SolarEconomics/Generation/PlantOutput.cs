@@ -15,6 +15,7 @@ public sealed partial class PlantOutput : IFinding
         _acW = new double[weather.Grid.Count];
         foreach (var device in devices)
             for (var i = 0; i < _acW.Length; i++) _acW[i] += device.Result.AcW[i];
+        AgeingForAll = options.Ageing;
         (CurtailedKwh, IsCurtailmentKnown) = CurtailedIn(options, weather.Grid.StepHours);
     }
 
@@ -29,6 +30,9 @@ public sealed partial class PlantOutput : IFinding
 
     /// <summary>The devices with modules behind them, in the plant's order.</summary>
     public IReadOnlyList<DeviceOutput> Devices { get; }
+
+    /// <summary>The caller's rule of ageing for all modules, where there was one.</summary>
+    internal Ageing? AgeingForAll { get; }
 
     /// <summary>AC power of all devices, before any limit on export. Unit: W.</summary>
     public ReadOnlySpan<double> AcW => _acW;

@@ -37,7 +37,7 @@ internal static class PlantOutputWords
 
     internal static IReadOnlyList<string> Notes(PlantOutput output, CultureInfo culture)
     {
-        var placements = output.Devices.SelectMany(d => d.Placements).Select(p => (Placement: p, Left: output.Site.Plant.ShareLeft(p, output.On))).ToList();
+        var placements = output.Devices.SelectMany(d => d.Placements).Select(p => (Placement: p, Left: output.Site.Plant.ShareLeft(p, output.On, output.AgeingForAll))).ToList();
         var unknownAge = placements.Where(p => p.Placement is { MadeOn: null, TestedShare: null } && p.Left.Known < p.Placement.Array.Count).Select(p => p.Placement.Array.Name).ToList();
         var knownModules = placements.Where(p => p.Left.Known > 0).Select(p => string.Create(culture,
             $"{p.Placement.Array.Name}: {p.Left.Known} of {p.Placement.Array.Count} modules are known one by one; the weakest of each string rules it, {string.Join(" and ", p.Left.Strings.Select(s => Wording.Percent(s, culture)))} of the rating is left."));
@@ -45,7 +45,7 @@ internal static class PlantOutputWords
         return
         [
             "Weather: " + output.Weather.Origin + ".",
-            "Ageing by module type, unless the caller set one rule for all: " + string.Join("; ", rules) + ".",
+            output.AgeingForAll is { } rule ? $"Ageing of all modules by one rule: {rule}." : "Ageing by module type: " + string.Join("; ", rules) + ".",
             .. knownModules,
             .. output.Devices.SelectMany(d => GenerationWords.InputNotes(d.Result.Inputs, culture).Select(note => $"{d.Device.Name}: {note}")),
             .. output.Devices.Any(d => d.Result.Model.Shade is not null) ? new[] { $"Seasonal shade as found in the record of {string.Join(", ", output.Devices.Where(d => d.Result.Model.Shade is not null).Select(d => d.Device.Name))}; horizons and rows of the description are put aside there, as the record holds them." } : [],
