@@ -191,7 +191,13 @@ public sealed class EngineSession : ISession
     }
 
     private Surroundings Enter() => new(
-        new PrintWriter(prints, "stdout"), new PrintWriter(prints, "stderr"), new AskingReader(Ask), culture);
+        new PrintWriter(prints, "stdout"), new PrintWriter(prints, "stderr"), new AskingReader(Ask), culture, new ProgressTeller(TimeProvider.System, TellProgress));
+
+    private void TellProgress(double share, double secondsLeft)
+    {
+        // Work that outlives its step on a thread of its own has nobody left who waits for it.
+        if (run is not null) relay.Raise(new ProgressMade(stepId, share, secondsLeft));
+    }
 
     private string Ask()
     {

@@ -7,6 +7,7 @@ namespace SolarEconomics.Notebook;
 [JsonDerivedType(typeof(StepStarted), nameof(StepStarted))]
 [JsonDerivedType(typeof(OutputAdded), nameof(OutputAdded))]
 [JsonDerivedType(typeof(InputAsked), nameof(InputAsked))]
+[JsonDerivedType(typeof(ProgressMade), nameof(ProgressMade))]
 [JsonDerivedType(typeof(StepRan), nameof(StepRan))]
 [JsonDerivedType(typeof(StepFailed), nameof(StepFailed))]
 [JsonDerivedType(typeof(StepStopped), nameof(StepStopped))]

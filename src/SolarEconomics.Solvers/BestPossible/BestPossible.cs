@@ -27,12 +27,13 @@ public static class BestPossible
         var count = run.Time.Count;
         var windows = (count + options.MostIntervals - 1) / options.MostIntervals;
         var least = 0.0;
+        using var work = WorkProgress.Begin(progress);
         for (var window = 0; window < windows; window++)
         {
             var (from, to) = ((int)((long)count * window / windows), (int)((long)count * (window + 1) / windows));
             using var program = new DispatchProgram(limits, from, to);
             least += program.Least(cancel);
-            progress?.Report((window + 1.0) / windows);
+            work.Report((window + 1.0) / windows);
         }
         return new BestPossibleCost(run.ControlName, limits.Costs.Of(run), least, windows);
     }
@@ -55,6 +56,7 @@ public static class BestPossible
         ArgumentNullException.ThrowIfNull(controls);
         if (controls.Count == 0) throw Throw.NoControls();
         options ??= new BestPossibleOptions();
+        using var work = WorkProgress.Begin(progress);
         var rest = system.Run(conditions, Control.Of("battery at rest", _ => Order.Rest), null, cancel);
         var judged = new List<JudgedControl>();
         foreach (var control in controls)
@@ -63,7 +65,7 @@ public static class BestPossible
             var cost = Of(run, options, null, cancel);
             var restCost = new RunCosts(run, options).Of(rest);
             judged.Add(new JudgedControl(run, cost, ServesLess(rest, run) && options.UnservedPricePerKwh is null ? null : restCost));
-            progress?.Report((double)judged.Count / controls.Count);
+            work.Report((double)judged.Count / controls.Count);
         }
         return new JudgedControls(judged);
     }

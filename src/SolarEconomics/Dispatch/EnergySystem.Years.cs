@@ -18,10 +18,11 @@ public sealed partial record EnergySystem
         ArgumentNullException.ThrowIfNull(plan);
         var run = new YearsRun(this, conditions, plan);
         var rows = new List<YearOfFlows>(plan.Years);
+        using var work = WorkProgress.Begin(progress);
         for (var year = 1; year <= plan.Years; year++)
         {
             rows.Add(run.Next(year, control, cancellation));
-            progress?.Report((double)year / plan.Years);
+            work.Report((double)year / plan.Years);
         }
         return new FlowsOverYears(rows, this, plan, control.Name);
     }

@@ -38,6 +38,7 @@ public sealed partial record EnergySystem
     {
         ArgumentNullException.ThrowIfNull(conditions);
         ArgumentNullException.ThrowIfNull(control);
-        return new DispatchRun(this, conditions).Run(control, progress, cancellation);
+        using var work = WorkProgress.Begin(progress);
+        return new DispatchRun(this, conditions).Run(control, work, cancellation);
     }
 }

@@ -42,7 +42,9 @@ public sealed partial class Readings
         ArgumentNullException.ThrowIfNull(site);
         options ??= new ReadOptions();
         options = options with { Zone = options.Zone ?? site.Zone, Plant = options.Plant.Devices.Count > 0 ? options.Plant : site.Plant };
-        var contents = paths.Select(p => RecordReaders.Read(p, options)).ToList();
+        var files = paths.ToList();
+        using var work = WorkProgress.Begin();
+        var contents = files.Select((p, at) => RecordReaders.Read(p, options with { Progress = work.Part(at, files.Count, options.Progress) })).ToList();
         if (contents.Count == 0) throw Throw.NoFile("");
         return Joining.Of(contents, site.Zone);
     }

@@ -40,9 +40,10 @@ public static class RecordReaders
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(options);
         var reader = s_all.FirstOrDefault(r => r.Recognises(file)) ?? throw Throw.UnknownFormat(file, s_all);
+        using var work = WorkProgress.Begin(options.Progress);
         try
         {
-            return reader.Read(file, options);
+            return reader.Read(file, options with { Progress = work });
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -49,6 +49,7 @@ public sealed partial class BatterySweep
         var slots = SweepYear<T>.Slots;
         var results = new BatteryCaseResult[cases.Count];
         var order = NeighboursTogether(cases);
+        using var work = WorkProgress.Begin(progress);
         for (var from = 0; from < results.Length; from += slots)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -61,7 +62,7 @@ public sealed partial class BatterySweep
                 futures.End(year);
             }
             futures.WriteTo(results);
-            progress?.Report((double)Math.Min(results.Length, from + slots) / results.Length);
+            work.Report((double)Math.Min(results.Length, from + slots) / results.Length);
         }
         return results;
     }

@@ -16,11 +16,12 @@ public sealed partial class Outlook
         foreach (var twice in ranges.GroupBy(r => r.Input.Name, StringComparer.Ordinal).Where(g => g.Count() > 1)) throw Throw.InputTwice(twice.Key);
         measure ??= OutlookMeasure.Npv;
         var bars = new List<TornadoBar>();
+        using var work = WorkProgress.Begin(progress);
         foreach (var range in ranges)
         {
             cancel.ThrowIfCancellationRequested();
             bars.Add(new TornadoBar(range, Round(measure.Of(With(range.Input, range.Low))), Round(measure.Of(With(range.Input, range.High))), range.Input.ReadFrom(this)));
-            progress?.Report((double)bars.Count / ranges.Count);
+            work.Report((double)bars.Count / ranges.Count);
         }
         return new Tornado(measure.Name, Round(measure.Of(this)), [.. bars.OrderByDescending(b => b.Swing.Amount)]);
     }
@@ -40,6 +41,7 @@ public sealed partial class Outlook
         measure ??= OutlookMeasure.Npv;
         var (rows, columns) = (down.Steps(steps), across.Steps(steps));
         var amounts = new List<IReadOnlyList<Money>>();
+        using var work = WorkProgress.Begin();
         foreach (var row in rows)
         {
             var line = new List<Money>();
@@ -49,6 +51,7 @@ public sealed partial class Outlook
                 line.Add(Round(measure.Of(With(across.Input.Put(down.Input.Put(Assumptions, row), column)))));
             }
             amounts.Add(line);
+            work.Report((double)amounts.Count / steps);
         }
         return new TwoWayGrid(measure.Name, down.Input, rows, across.Input, columns, amounts);
     }
@@ -84,8 +87,11 @@ public sealed partial class Outlook
         Require.Within(steps, 2, 101, "steps");
         measure ??= OutlookMeasure.Npv;
         var points = new List<(double, double)>();
+        using var work = WorkProgress.Begin();
+        var done = 0;
         foreach (var first in across.Steps(steps))
         {
+            work.Report((double)done++ / steps);
             cancel.ThrowIfCancellationRequested();
             var (zeros, _, _) = ZeroSearch.Along(solved, second => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second))));
             points.AddRange(zeros.Select(zero => (first, zero)));

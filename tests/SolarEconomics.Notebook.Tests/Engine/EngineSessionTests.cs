@@ -23,6 +23,23 @@ public sealed class EngineSessionTests(EngineFixture engine)
     }
 
     [Fact]
+    public async Task Long_work_of_a_step_tells_how_far_it_is_and_its_inner_work_does_not()
+    {
+        var run = await Run("""
+            using (var work = WorkProgress.Begin())
+            {
+                work.Report(0.2);
+                Thread.Sleep(450);
+                using (var inner = WorkProgress.Begin()) inner.Report(0.9);
+                work.Report(0.4);
+            }
+            """);
+        var told = Assert.Single(run.Events.OfType<ProgressMade>(), made => made.Share < 1);
+        Assert.Equal(0.4, told.Share);
+        Assert.InRange(told.SecondsLeft, 0.6, 60);
+    }
+
+    [Fact]
     public async Task Printed_text_arrives_in_order_and_by_stream()
     {
         var run = await Run("Console.WriteLine(\"one\"); Console.Error.WriteLine(\"two\"); Console.Write(\"three\");");

@@ -71,6 +71,31 @@ public sealed class StepsTests : IDisposable
     }
 
     [Fact]
+    public async Task A_long_step_shows_how_far_it_is_and_how_long_it_still_takes_until_it_is_stopped()
+    {
+        await using var page = new OpenPage(scratch.Notebook("p.ipynb", "# P", "1", "slow"));
+        await page.UntilAsync(() => !page.Busy);
+        page.Ask(new WorkOut(Extent.Everything));
+        await page.UntilAsync(() => page.Notebook["work"]!["share"] is not null);
+        var work = page.Notebook["work"]!;
+        Assert.Equal(("step-3", 0.25, 6.0, 6.0), ((string)work["step"]!, (double)work["share"]!, (double)work["stepSecondsLeft"]!, (double)work["secondsLeft"]!));
+        await page.AskAsync(new Stop());
+        Assert.Null(page.Notebook["work"]!["share"]);
+        Assert.Equal(["done", "stopped"], page.States);
+    }
+
+    [Fact]
+    public async Task A_step_deleted_in_the_middle_makes_what_rested_on_it_out_of_date_and_nothing_else()
+    {
+        await using var page = new OpenPage(scratch.Notebook("d.ipynb", "# D", "var x = 1;", "x = 2;", "x", "7"));
+        await page.AskAsync(new WorkOut(Extent.Everything));
+        await page.AskAsync(new DeleteStep("step-3"));
+        Assert.Equal(["done", "old", "done"], page.States);
+        await page.AskAsync(new WorkOut(Extent.OutOfDate));
+        Assert.Equal(["step-2", "step-4"], page.Session.Ran.Skip(4));
+    }
+
+    [Fact]
     public async Task What_changes_a_list_in_place_is_worked_out_again_from_where_the_list_was_made()
     {
         await using var page = new OpenPage(scratch.Notebook("l.ipynb", "# L", "var l = new List<int>();", "l.Add(1);", "l.Count"));

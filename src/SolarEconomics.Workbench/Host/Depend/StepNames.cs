@@ -13,44 +13,33 @@ internal sealed record StepNames(IReadOnlySet<string> Declares, IReadOnlySet<str
     /// <summary>The steps of a notebook, in reading order.</summary>
     public static IReadOnlyList<(string Id, StepNames Names)> Of(IReadOnlyList<(string Id, CodeNames Names)> steps)
     {
-        var functions = new Dictionary<string, FunctionNames>(StringComparer.Ordinal);
-        var declared = steps.SelectMany(step => step.Names.Declares).ToHashSet(StringComparer.Ordinal);
-        var same = steps.SelectMany(step => step.Names.Aliases).Where(pair => declared.Contains(pair.One) && declared.Contains(pair.Other)).ToList();
-        foreach (var (name, function) in steps.SelectMany(step => step.Names.Functions)) functions[name] = function;
-        return [.. steps.Select(step => (step.Id, Of(step.Names, functions, declared, same)))];
+        var all = NotebookNames.Of([.. steps.Select(step => step.Names)]);
+        return [.. steps.Select(step => (step.Id, Of(step.Names, all)))];
     }
 
-    private static StepNames Of(CodeNames names, Dictionary<string, FunctionNames> functions, HashSet<string> declared, List<(string One, string Other)> same)
+    private static StepNames Of(CodeNames names, NotebookNames all)
     {
         var uses = names.Uses.ToHashSet(StringComparer.Ordinal);
-        var changes = names.Changes.ToHashSet(StringComparer.Ordinal);
+        var (changes, inside, perhaps) = (new HashSet<string>(StringComparer.Ordinal), new HashSet<string>(StringComparer.Ordinal), new HashSet<string>(StringComparer.Ordinal));
         // What a function uses is needed where it is called, and what it changes is changed there; the step that only declares it does neither.
-        var called = new Queue<string>(names.Uses.Where(functions.ContainsKey));
-        var seen = called.ToHashSet(StringComparer.Ordinal);
-        while (called.TryDequeue(out var name))
+        foreach (var touched in all.CalledBy(names).Prepend(names.Touched))
         {
-            uses.UnionWith(functions[name].Uses);
-            changes.UnionWith(functions[name].Changes);
-            foreach (var next in functions[name].Uses.Where(next => functions.ContainsKey(next) && seen.Add(next))) called.Enqueue(next);
+            uses.UnionWith(touched.Uses);
+            changes.UnionWith(touched.Changes);
+            inside.UnionWith(touched.Inside);
+            foreach (var (method, name) in touched.Asked)
+            {
+                if (all.Changes(method) is not { } changesIt) perhaps.Add(name);
+                else if (changesIt) inside.Add(name);
+            }
         }
+        changes.UnionWith(inside);
         changes.ExceptWith(names.Declares);
-        var perhaps = names.Gives.Where(given => declared.Contains(given.Function) && declared.Contains(given.Name)).Select(given => given.Name).ToHashSet(StringComparer.Ordinal);
-        perhaps.UnionWith(OthersFor(changes.Concat(perhaps).ToHashSet(StringComparer.Ordinal), same));
+        perhaps.UnionWith(names.Gives.Where(given => all.Declared.Contains(given.Function)).Select(given => given.Name));
+        perhaps.UnionWith(Aliases.Closure(inside.Concat(perhaps), all.Same));
+        perhaps.IntersectWith(all.Declared);
         perhaps.ExceptWith(changes);
         perhaps.ExceptWith(names.Declares);
         return new StepNames(names.Declares, changes, perhaps, uses, names.IsForAll);
-    }
-
-    /// <summary>Other names for the objects behind some names.</summary>
-    private static HashSet<string> OthersFor(HashSet<string> names, List<(string One, string Other)> same)
-    {
-        var all = names.ToHashSet(StringComparer.Ordinal);
-        for (var count = -1; count != all.Count;)
-        {
-            count = all.Count;
-            foreach (var (one, other) in same) if (all.Contains(one) || all.Contains(other)) { all.Add(one); all.Add(other); }
-        }
-        all.ExceptWith(names);
-        return all;
     }
 }

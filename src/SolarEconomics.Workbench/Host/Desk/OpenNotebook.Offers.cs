@@ -93,7 +93,7 @@ internal sealed partial class OpenNotebook
             if (keeper.KeepVersion(left.State))
             {
                 left.Delete();
-                notices.Add("The changes are kept among the earlier versions, under Session.");
+                notices.Add("The changes are kept among the earlier versions, under Notebook.");
             }
             else notices.Add("The changes stay in their journal: they are offered again the next time.");
         }

@@ -32,19 +32,6 @@ internal sealed partial class OpenNotebook
             isText ? Prose.WithoutHeading(step.Source) : "", work.State.ToString().ToLowerInvariant(), step.Source.Split('\n').Length, work.Seconds, answers, work.Asks, work.Hidden);
     }
 
-    private WorkView Work() => new(atWork is not null || waiting.Count > 0, planDone + 1, planCount, SecondsLeft(), history.CanUndo, history.CanRedo);
-
-    /// <summary>How long the rest will probably take: each step as long as the last time, one that never ran as long as the others on average. Null while nothing is known.</summary>
-    private double? SecondsLeft()
-    {
-        if (atWork is null) return null;
-        var known = works.Values.Select(work => work.Seconds).OfType<double>().ToList();
-        if (known.Count == 0) return null;
-        var usual = known.Average();
-        var current = Math.Max(0, (works[atWork].Seconds ?? usual) - time.GetElapsedTime(atWorkSince).TotalSeconds);
-        return current + waiting.Sum(id => works[id].Seconds ?? usual);
-    }
-
     private Dependence Dependence() => new([.. document.Steps.Where(step => step.Kind == StepKind.Code).Select(step => (step.Id, NamesOf(step)))]);
 
     private CodeNames NamesOf(NotebookStep step)

@@ -44,6 +44,8 @@ internal sealed partial class OpenNotebook
             if (document.Find(id) is not { } step) continue;
             atWork = id;
             atWorkSince = time.GetTimestamp();
+            progress = null;
+            TickTime();
             isStopAsked = false;
             works[id].AnswerIsFromBefore = true;
             works[id].StoppedBecause = "";
@@ -60,6 +62,7 @@ internal sealed partial class OpenNotebook
     {
         lastAsked = time.GetTimestamp();
         atWork = null;
+        progress = null;
         planDone++;
         if (works.TryGetValue(end.StepId, out var work) && document.Find(end.StepId) is { } step)
         {
@@ -120,6 +123,9 @@ internal sealed partial class OpenNotebook
             case InputAsked asked when works.TryGetValue(asked.StepId, out var work):
                 work.Asks = new AskView(asked.InputId, asked.Prompt.Trim(), asked.IsSecret);
                 changedSteps.Add(asked.StepId);
+                break;
+            case ProgressMade made:
+                Hear(made);
                 break;
             case StateChanged changed:
                 Say(Words(changed.State));

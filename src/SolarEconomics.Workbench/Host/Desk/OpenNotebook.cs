@@ -45,7 +45,8 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
         room = new SessionRoom(shared.OpenSession, new SessionOptions { Folder = Path.GetDirectoryName(path)!, Culture = document.Culture }, told => Post(() => Hear(told)), Post);
         OfferWhatWasLeftBehind(path);
         // The first change would otherwise wait for the parser to come up, and the journal behind it.
-        _ = Task.Run(() => CodeNames.Of("var first = 1;"));
+        // The first change would otherwise wait for the parser and the known names to come up, and the journal behind it.
+        _ = Task.Run(() => CodeNames.Of("var first = 1; var second = first.CompareTo(2);"));
         lastAsked = time.GetTimestamp();
         WatchForIdle();
         loop = Task.Run(LoopAsync);

@@ -20,7 +20,7 @@ internal static class DiskWords
         _ => failure.Message,
     };
 
-    private const string Copy = "Session, Keep a copy, saves this notebook through the browser to where you like.";
+    private const string Copy = "Notebook, Keep a copy of the notebook, saves it through the browser to where you like.";
 
     private static string Folder(string path) => Path.GetDirectoryName(Path.GetFullPath(path)) ?? path;
 }

@@ -10,7 +10,10 @@ internal sealed record NotebookView(
     WorkView Work, SessionView Session, string Saved, bool MayRun, OfferView? Offer);
 
 /// <summary>How far working is: the place of the step at work among those asked for, and how long the rest will probably take; and whether a change can be taken back or made again.</summary>
-internal sealed record WorkView(bool Busy, int Position, int Count, double? SecondsLeft, bool CanUndo, bool CanRedo);
+/// <param name="Step">The step at work; null when there is none.</param>
+/// <param name="Share">How far the long work inside that step is, where it tells; null where it does not.</param>
+/// <param name="StepSecondsLeft">How long that work still takes at its pace so far; null where it does not tell.</param>
+internal sealed record WorkView(bool Busy, int Position, int Count, double? SecondsLeft, bool CanUndo, bool CanRedo, string? Step = null, double? Share = null, double? StepSecondsLeft = null);
 
 /// <summary>The session in words.</summary>
 /// <param name="Words">What it does.</param>

@@ -2,7 +2,7 @@
 import { button, element } from "./dom.js";
 import { ask, extent } from "./messages.js";
 import { pending } from "./groups.js";
-import { memory, roughly, words } from "./words.js";
+import { memory, soFar, words } from "./words.js";
 
 /** A menu that closes on a choice, on Escape, and when something else is clicked. */
 function createMenu(document, label, ...parts) {
@@ -44,7 +44,7 @@ export function createActs(document, place, { say, present, versions, addressOf 
       busy = work.busy;
       what = old > 0 ? extent.outOfDate : extent.everything;
       label.data = busy ? words.stop : words.workOut;
-      detail.textContent = busy ? `step ${work.position} of ${work.count}${work.secondsLeft > 1 ? `, about ${roughly(work.secondsLeft)} left` : ""}` : what === extent.outOfDate ? `${old} out of date` : words.everything;
+      detail.textContent = busy ? [`step ${work.position} of ${work.count}`, soFar(work.count === 1 ? work.share : null, work.secondsLeft)].filter(Boolean).join(", ") : what === extent.outOfDate ? `${old} out of date` : words.everything;
       const cannot = all === 0 || !mayRun || Boolean(offer?.isShown);
       main.disabled = cannot && !busy;
       again.disabled = startAfresh.disabled = busy || cannot;

@@ -5,6 +5,7 @@ import { renderQuestions } from "./questions.js";
 export function createNotebook(document, { main, outline, part, prose, card, frame }) {
   const parts = new Map();
   const cards = new Map();
+  let telling = null;
 
   function partOf(step, named) {
     let made = parts.get(step.id);
@@ -47,7 +48,11 @@ export function createNotebook(document, { main, outline, part, prose, card, fra
       }
       renderQuestions(document, outline, groups.filter((group) => !group.isTitle || group.parts.length > 0));
     },
-    /** Shows a step: opens nothing, only brings it into sight. */
-    show: (id) => parts.get(id)?.view.root.scrollIntoView({ block: "center", behavior: "smooth" }),
+    /** Tells how far the step at work is, where that step stands. */
+    progress(work) {
+      if (telling !== work.step) parts.get(telling)?.view.progress?.(null);
+      telling = work.step;
+      parts.get(telling)?.view.progress?.(work);
+    },
   };
 }

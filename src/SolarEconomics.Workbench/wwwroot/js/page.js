@@ -70,6 +70,7 @@ export function openPage(window, name) {
     if (kind === told.opened || kind === told.stepChanged) notebook.render(steps);
     if (kind === told.opened || kind === told.assumptionsChanged) assumptions.render(now.notebook.assumptions);
     if (kind === told.opened || kind === told.saved) at("saved").textContent = saved;
+    if (kind === told.opened || kind === told.workChanged) notebook.progress(now.notebook.work);
     acts.render(now.notebook);
     if (now.notebook.mayRun) assumptions.goOn(now.notebook);
     if (kind !== told.opened) return;

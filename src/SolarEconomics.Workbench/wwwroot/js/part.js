@@ -3,6 +3,7 @@ import { button, element } from "./dom.js";
 import { ask, extent } from "./messages.js";
 import { counted, duration, stateWorthSaying, words } from "./words.js";
 import { createEditor } from "./editor.js";
+import { createProgress } from "./progress.js";
 
 export function createPart(document, { answers, asking, edits, tools, say, complete, nonce }) {
   return function part(step) {
@@ -14,12 +15,15 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
     const about = element(document, "span");
     const code = element(document, "div.code");
     const workOut = (what) => say(ask.workOut, { extent: what, step: step.id });
-    const buttons = element(document, "div.tools", {},
-      button(document, "Work out this step", () => workOut(extent.step), { class: "works" }),
-      button(document, "Work out down to here", () => workOut(extent.toHere), { class: "works" }),
+    const isBusy = () => current.state === "working" || current.state === "waiting";
+    // Working out and stopping are one control, here as in the bar.
+    const one = button(document, words.workOutStep, () => isBusy() ? say(ask.stop) : workOut(extent.step), { class: "works" });
+    const toHere = button(document, words.workOutToHere, () => workOut(extent.toHere), { class: "works" });
+    const progress = createProgress(document);
+    const buttons = element(document, "div.tools", {}, one, toHere,
       element(document, "span.gap"), tools({ id: step.id, kind: "code", caret: () => editor?.caret ?? 0 }));
     const working = element(document, "details.beneath", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
-    const root = element(document, "div.part", { "data-step": step.id }, name, place, hidden, asks.root, nothing, working);
+    const root = element(document, "div.part", { "data-step": step.id }, name, place, hidden, progress.root, asks.root, nothing, working);
     let current = step, drawn = null, drawnNamed = null, editor = null;
 
     function opened() {
@@ -44,6 +48,8 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
       name.hidden = !named || !next.heading;
       name.textContent = next.heading;
       about.textContent = [counted(next.lines, "line"), duration(next.seconds), stateWorthSaying(next.state)].filter(Boolean).join(" · ");
+      one.textContent = isBusy() ? words.stop : words.workOutStep;
+      toHere.hidden = isBusy();
       hidden.hidden = !next.hidden;
       hidden.textContent = next.hidden;
       asks.update(next.asks);
@@ -58,6 +64,6 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
 
     update(step, { named: false });
     if (step.text === "") working.open = true;
-    return { root, update, destroy: () => { answers.render(place, []); editor?.destroy(); } };
+    return { root, update, progress: progress.update, destroy: () => { answers.render(place, []); editor?.destroy(); } };
   };
 }

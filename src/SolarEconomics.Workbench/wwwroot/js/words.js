@@ -30,6 +30,12 @@ export function duration(seconds) {
 /** A guess of seconds: no decimals that it does not have. */
 export const roughly = (seconds) => seconds < 100 ? `${Math.ceil(seconds)} s` : `${Math.round(seconds / 60)} min`;
 
+/** How far work is, as far as it is known: 40 % done, about 12 s left. */
+export const soFar = (share, seconds) => [
+  share === null || share === undefined ? "" : `${Math.floor(share * 100)} % done`,
+  seconds > 1 ? `about ${roughly(seconds)} left` : "",
+].filter(Boolean).join(", ");
+
 /** An answer that is too long to be shown. */
 export const tooLong = ({ what, characters }) => `This ${what} of ${(characters / 1e6).toFixed(0)} MB is too long to be shown; it is kept in the notebook's file.`;
 
@@ -39,6 +45,8 @@ export const memory = (bytes) => bytes < 2 ** 30 ? `${Math.round(bytes / 2 ** 20
 export const words = Object.freeze({
   workOut: "Work out",
   stop: "Stop",
+  workOutStep: "Work out this step",
+  workOutToHere: "Work out down to here",
   everything: "everything",
   startAfresh: "Start afresh",
   startAfreshAbout: "Forgets every value worked out so far. Steps and their answers stay.",

@@ -18,18 +18,19 @@ internal static class DrawRun
     /// <returns>Draws taken.</returns>
     internal static int Take(DrawOptions options, Action<int, int> fill, double[] watched, IProgress<double>? progress, CancellationToken cancel)
     {
+        using var work = WorkProgress.Begin(progress);
         var taken = 0;
         while (taken < options.MostDraws)
         {
             var until = options.StopAtStandardError is null ? options.MostDraws : Math.Min(options.MostDraws, Math.Max(FirstLook, 2 * taken));
-            Take(taken, until, options, fill, progress, cancel);
+            Take(taken, until, options, fill, work, cancel);
             taken = until;
             if (options.StopAtStandardError is { } enough && new DrawnValues(watched, taken).StandardError <= enough) break;
         }
         return taken;
     }
 
-    private static void Take(int from, int until, DrawOptions options, Action<int, int> fill, IProgress<double>? progress, CancellationToken cancel)
+    private static void Take(int from, int until, DrawOptions options, Action<int, int> fill, WorkProgress work, CancellationToken cancel)
     {
         var chunks = (until - from + Chunk - 1) / Chunk;
         var done = from;
@@ -40,7 +41,7 @@ internal static class DrawRun
             var count = Math.Min(Chunk, until - first);
             fill(first, count);
             var now = Interlocked.Add(ref done, count);
-            progress?.Report((double)now / options.MostDraws);
+            work.Report((double)now / options.MostDraws);
         }
         var threads = options.Threads ?? Environment.ProcessorCount;
         if (threads == 1)
