@@ -10,6 +10,7 @@ test("a rate is shown in per cent, a price as it is, years whole", () => {
   assert.equal(shown(0.05, rate), "5.0");
   assert.equal(shown(0.15, price), "0.150");
   assert.equal(shown(25, years), "25");
+  assert.equal(shown(12, { unit: "modules", from: 6, to: 12, step: 0.01 }), "12");
 });
 
 test("what a reader types is stored as a fraction, without the dust of floating point", () => {

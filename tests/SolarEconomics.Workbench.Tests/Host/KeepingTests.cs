@@ -55,6 +55,24 @@ public sealed class KeepingTests : IDisposable
     }
 
     [Fact]
+    public async Task A_decision_for_the_pages_own_state_keeps_both_files_and_is_not_asked_again()
+    {
+        var time = new ManualTime();
+        var path = scratch.Notebook("both.ipynb", "# Both", "var a = 1;");
+        await using var page = new OpenPage(path, time: time);
+        await page.UntilAsync(() => !page.Busy);
+        await File.WriteAllTextAsync(path, (await File.ReadAllTextAsync(path)).Replace("var a = 1;", "var a = 8;", StringComparison.Ordinal));
+        time.GoOn(TimeSpan.FromSeconds(2));
+        await page.UntilAsync(() => page.Notebook["offer"] is not null);
+        await page.AskAsync(new LeaveState());
+        time.GoOn(TimeSpan.FromSeconds(2));
+        await page.UntilAsync(() => page.Notebook["offer"] is null);
+        Assert.Contains("var a = 8;", await File.ReadAllTextAsync(path), StringComparison.Ordinal);
+        var beside = Assert.Single(Directory.GetFiles(Path.GetDirectoryName(path)!, "both (page *.ipynb"));
+        Assert.Contains("var a = 1;", await File.ReadAllTextAsync(beside), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_file_that_changes_on_the_disk_is_noticed_and_the_reader_chooses()
     {
         var path = scratch.Notebook("disk.ipynb", "# Disk", "var a = 1;");

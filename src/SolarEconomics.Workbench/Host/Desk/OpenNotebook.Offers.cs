@@ -28,7 +28,8 @@ internal sealed partial class OpenNotebook
     private void LookAtFile()
     {
         if (pages.Count == 0) { isWatchingFile = false; return; }
-        if (offers.Count == 0 && keeper.IsChangedOutside && ReadFile() is { } state)
+        // Once the reader has decided for the page, its state goes beside the file; until that is done nothing is asked again.
+        if (offers.Count == 0 && !needsSaving && keeper.IsChangedOutside && ReadFile() is { } state)
         {
             if (state.IsSameAs(document.State())) keeper.Adopt();
             else OfferNext(new Offer(OfferKind.OnDisk, state, "Another program changed the notebook's file. Nothing is written over: look at both, then choose. The one that you do not go on with is kept too."));
@@ -87,7 +88,11 @@ internal sealed partial class OpenNotebook
     {
         if (!offers.TryDequeue(out var offer)) return;
         shownInstead = null;
-        if (offer.Kind == OfferKind.OnDisk) needsSaving = true;
+        if (offer.Kind == OfferKind.OnDisk)
+        {
+            needsSaving = true;
+            if (offers.Count == 0) SaveNow();
+        }
         if (offer.Left is { } left)
         {
             if (keeper.KeepVersion(left.State))

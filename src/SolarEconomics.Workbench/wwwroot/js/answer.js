@@ -49,7 +49,7 @@ export function createAnswers(document, charts, { notebook, fetch, means }) {
   function picture({ address, words: said }) {
     const image = element(document, "img", { src: address, alt: said || "Picture made by this step" });
     const figure = element(document, "figure.picture", {}, image, element(document, "figcaption.keep", {},
-      element(document, "a", { href: address, download: "picture" }, words.keepPicture), button(document, words.wholeScreen, () => means.wholeScreen(figure), { class: "plain" })));
+      element(document, "a", { href: address, download: "picture" }, words.keepPicture), means.wholeScreen(() => figure)));
     return figure;
   }
 

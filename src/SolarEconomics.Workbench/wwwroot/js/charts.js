@@ -65,7 +65,7 @@ export function createCharts(window, drawing, means) {
       const root = element(document, "figure.chart", {}, stage, element(document, "figcaption", {}, said, element(document, "span.keep", {},
         picture("png", words.keepPicture), picture("svg", words.keepDrawing),
         numbers ? button(document, words.keepTable, () => means.download(`${chart.name}.csv`, csvOf(numbers.columns, numbers.rows), "text/csv"), { class: "plain" }) : null,
-        button(document, words.wholeScreen, () => means.wholeScreen(root), { class: "plain" }))));
+        means.wholeScreen(() => root))));
       return root;
     },
     /** Forgets the charts inside an element that is about to be taken away. @returns {Array<Element>} their pictures */

@@ -5,6 +5,8 @@ const isShare = (unit) => unit.startsWith("%");
 /** The number shown for a stored value, without its unit. */
 export function shown(value, { unit, step }) {
   const factor = isShare(unit) ? 100 : 1;
+  // Twelve modules are 12, not 12.00.
+  if (factor === 1 && Number.isInteger(value)) return String(value);
   const digits = Math.max(0, Math.min(6, -Math.floor(Math.log10(step * factor) + 1e-9)));
   return (value * factor).toFixed(digits);
 }

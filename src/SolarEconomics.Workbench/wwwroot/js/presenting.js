@@ -4,22 +4,30 @@ export function createPresenting(window, main, acts) {
   const { document } = window;
   let at = 0;
 
-  const cards = () => [...main.querySelectorAll(".step")].filter((card) => card.querySelector(".finding, .chart, .picture"));
+  const answers = () => [...main.querySelectorAll(".step > .part")].filter((part) => part.querySelector(".finding, .chart, .picture"));
 
+  /** One answer on its card; the text of the card stands with its first one. */
   function show(next) {
-    const all = cards();
+    const all = answers();
     at = Math.max(0, Math.min(next, all.length - 1));
-    all.forEach((card, index) => card.classList.toggle("shown", index === at));
+    for (const shown of main.querySelectorAll(".shown")) shown.classList.remove("shown");
+    const card = all[at]?.parentElement;
+    if (!card) return;
+    card.classList.add("shown");
+    all[at].classList.add("shown");
+    if (all[at - 1]?.parentElement !== card) for (const text of card.querySelectorAll(".part.text")) text.classList.add("shown");
     main.focus();
+    window.scrollTo(0, 0);
   }
 
   function toggle() {
+    const middle = window.innerHeight / 2;
+    const now = answers().findIndex((part) => part.getBoundingClientRect().bottom > middle);
     const on = document.body.classList.toggle("presenting");
     acts.querySelector("#present").setAttribute("aria-pressed", String(on));
     acts.querySelector("#present").textContent = on ? "Back to reading" : "Present";
-    const middle = window.innerHeight / 2;
-    if (on) show(Math.max(0, cards().findIndex((card) => card.getBoundingClientRect().bottom > middle)));
-    else cards()[at]?.scrollIntoView();
+    if (on) show(Math.max(0, now));
+    else answers()[at]?.scrollIntoView({ block: "center" });
   }
 
   document.addEventListener("keydown", (event) => {

@@ -19,11 +19,18 @@ export function longTable(document, caption, source, { copy, download, later }) 
   const on = button(document, words.rowsAfter, () => go({ from: query.from + perPage }));
   const query = { from: 0, count: perPage, sort: null, down: false, find: "" };
 
+  let asked = 0;
+
   async function go(change) {
     Object.assign(query, change);
+    const mine = ++asked;
+    said.textContent = words.readingRows;
     try {
-      show(await source.read(query));
+      const page = await source.read({ ...query });
+      // Only the last question counts: an earlier one may take longer to answer.
+      if (mine === asked) show(page);
     } catch (failure) {
+      said.textContent = "";
       place.replaceChildren(element(document, "p.quiet", {}, failure.message));
     }
   }
@@ -31,7 +38,10 @@ export function longTable(document, caption, source, { copy, download, later }) 
   function show({ columns, rows, found, total }) {
     const by = (at) => () => go(query.sort === at && query.down ? { sort: null, down: false, from: 0 } : { sort: at, down: query.sort === at, from: 0 });
     const heading = (text, at) => button(document, text || words.rowName, by(at), { class: "sort" });
+    // Who sorts by the keyboard goes on from the heading that was pressed.
+    const pressed = [...place.querySelectorAll(".sort")].indexOf(document.activeElement);
     place.replaceChildren(sheet(document, { caption, columns, rows }, { heading, sorted: (at) => query.sort !== at ? "none" : query.down ? "descending" : "ascending" }));
+    if (pressed >= 0) place.querySelectorAll(".sort")[pressed]?.focus();
     said.textContent = found === 0 ? words.nothingFound : `${query.from + 1} to ${query.from + rows.length} of ${found.toLocaleString()}${found === total ? "" : ` found in ${total.toLocaleString()}`}`;
     back.disabled = query.from === 0;
     on.disabled = query.from + rows.length >= found;
