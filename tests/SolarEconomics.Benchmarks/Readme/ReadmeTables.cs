@@ -17,6 +17,7 @@ internal static class ReadmeTables
         {
             if (KeptRun.Find<RatioLine>(folder, "ratios") is { } ratios) Ratios(text, ratios.Versions, ratios.Lines);
             if (KeptRun.Find<StartLine>(folder, "start") is { } start) Waits(text, start.Versions, start.Lines);
+            if (KeptRun.Find<StartLine>(folder, "page") is { } page) OnPage(text, page.Versions, page.Lines);
         }
         return text.ToString();
     }
@@ -70,6 +71,14 @@ internal static class ReadmeTables
         text.Append("\n| wait | seconds | limit |\n| --- | --- | --- |\n");
         foreach (var line in lines)
             text.Append(CultureInfo.InvariantCulture, $"| {line.What} | {line.Seconds:0.00} | {(line.LimitSeconds is { } limit ? limit.ToString("0.0", CultureInfo.InvariantCulture) : "")} |\n");
+        text.Append('\n').Append(MachineSentence(versions)).Append('\n');
+    }
+
+    private static void OnPage(StringBuilder text, Versions versions, IReadOnlyList<StartLine> lines)
+    {
+        text.Append("\n| on the page, in Chromium | here | limit |\n| --- | --- | --- |\n");
+        foreach (var line in lines)
+            text.Append(CultureInfo.InvariantCulture, $"| {line.What} | {Words.Time(line.Seconds)} | {(line.LimitSeconds is { } limit ? Words.Time(limit) + (line.Seconds <= limit ? ", met" : ", missed") : "")} |\n");
         text.Append('\n').Append(MachineSentence(versions)).Append('\n');
     }
 

@@ -13,9 +13,9 @@ internal static class Chromium
 
     public static string? Path { get; } = Places.FirstOrDefault(File.Exists);
 
-    public static Task<IBrowser> StartAsync(IPlaywright playwright) => playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+    public static Task<IBrowser> StartAsync(IPlaywright playwright, params IEnumerable<string> further) => playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
     {
         ExecutablePath = Path ?? throw new InvalidOperationException("Found no Chromium. Install it with: apt-get install --no-install-recommends chromium"),
-        Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", .. further],
     });
 }

@@ -18,6 +18,7 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     private readonly Task loop;
     private readonly List<string> notices = [];
     private readonly NotebookDocument document;
+    private const int Flood = 4;
     private Told different;
     private bool isWatchingFile;
     private bool mayRun;
@@ -104,11 +105,12 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     {
         while (await happenings.Reader.WaitToReadAsync())
         {
-            while (happenings.Reader.TryRead(out var happening)) Guarded(happening);
+            var count = 0;
+            for (; happenings.Reader.TryRead(out var happening); count++) Guarded(happening);
             Tell();
             KeepInAMoment();
-            // Output that comes in a flood is told in batches.
-            await Task.Delay(15);
+            // Output that comes in a flood is told in batches; a single answer at once.
+            if (count > Flood) await Task.Delay(15);
         }
     }
 
