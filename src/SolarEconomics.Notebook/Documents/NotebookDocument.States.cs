@@ -22,11 +22,17 @@ public sealed partial class NotebookDocument
 
     /// <summary>Makes the notebook what it was at another moment; steps that are the same stay the same objects.</summary>
     /// <param name="state">A state of this notebook, or of another reading of its file.</param>
-    public void Return(NotebookState state)
+    public void Return(NotebookState state) => Return(state, keepsAnswers: false);
+
+    /// <summary>Makes the steps what they were at another moment; a step that says the same now as then keeps the answer that it has now.</summary>
+    /// <param name="state">A state of this notebook.</param>
+    public void ReturnKeepingAnswers(NotebookState state) => Return(state, keepsAnswers: true);
+
+    private void Return(NotebookState state, bool keepsAnswers)
     {
         ArgumentNullException.ThrowIfNull(state);
         var known = steps.ToDictionary(step => step.Id, StringComparer.Ordinal);
-        var now = state.Steps.Select(text => known.TryGetValue(text.Id, out var step) && step.Text == text ? step : new NotebookStep(Parsed(text.Whole))).ToList();
+        var now = state.Steps.Select(Step).ToList();
         var other = Parsed(state.Before + "[]" + state.After);
         foreach (var key in root.Select(field => field.Key).Where(key => key != "cells").ToList()) root.Remove(key);
         var before = true;
@@ -47,6 +53,14 @@ public sealed partial class NotebookDocument
         }
         frame = null;
         Touch();
+
+        NotebookStep Step(StepText text)
+        {
+            var before = known.GetValueOrDefault(text.Id);
+            if (before?.Text == text) return before;
+            var then = new NotebookStep(Parsed(text.Whole));
+            return keepsAnswers && before?.Kind == StepKind.Code && StepText.Of(WithoutAnswer(before.Cell)) == StepText.Of(WithoutAnswer(then.Cell)) ? before : then;
+        }
     }
 
     private static JsonObject Parsed(string text) => (JsonObject)JsonNode.Parse(text, documentOptions: DocumentReader.Options)!;

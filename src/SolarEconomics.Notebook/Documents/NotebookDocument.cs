@@ -85,7 +85,7 @@ public sealed partial class NotebookDocument
     /// <summary>The file's text: one space per level, source as lists of lines, a line end at the end.</summary>
     public string ToJson() => State().ToJson();
 
-    /// <summary>Saves so that a crash leaves the old file or the new one, never half of one.</summary>
+    /// <summary>Saves so that a crash leaves the old file or the new one, never half of one; without answers where <see cref="LeavesAnswersOut"/> says so.</summary>
     /// <param name="path">Path of the file; its folder exists.</param>
     /// <exception cref="IOException">The disk is full or the file is in use.</exception>
     /// <exception cref="UnauthorizedAccessException">File or folder may not be written.</exception>
@@ -93,7 +93,7 @@ public sealed partial class NotebookDocument
     {
         ArgumentNullException.ThrowIfNull(path);
         if (IsChanged) SetOwn("library", Library.Version);
-        AtomicFile.Write(path, Encoding.UTF8.GetBytes(ToJson()));
+        AtomicFile.Write(path, Encoding.UTF8.GetBytes(FileState().ToJson()));
         IsChanged = false;
     }
 

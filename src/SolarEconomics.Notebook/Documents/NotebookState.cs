@@ -15,6 +15,9 @@ public sealed class NotebookState
 
     internal IReadOnlyList<StepText> Steps { get; }
 
+    /// <summary>The same notebook with other texts of its steps.</summary>
+    internal NotebookState With(IReadOnlyList<StepText> steps) => new(Before, After, steps);
+
     /// <summary>The file's text: one space per level, source as lists of lines, a line end at the end.</summary>
     public string ToJson()
     {

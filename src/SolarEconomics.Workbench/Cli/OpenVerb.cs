@@ -41,15 +41,15 @@ internal static class OpenVerb
             await io.Error.WriteLineAsync($"Found no file {file}, expected a notebook (.ipynb). Without a name, the page lists the notebooks it finds.");
             return Exit.NotStarted;
         }
-        // The page answers first; a session's process warms up while the reader looks at it.
+        // The page answers first; a session's process warms up once the reader looks at it.
         var sessions = new Lazy<SessionStarter>(() => new SessionStarter(SessionVerb.Program, keepSpare: true));
         await using var host = await PageHost.StartAsync(Room.Around(file ?? io.Folder), new NotebookDesk(new Shared(asked => sessions.Value.Open(asked), TimeProvider.System, StateFolder.OfThisUser())), stop);
         var address = host.AddressFor(file);
         await io.Out.WriteLineAsync(address);
-        await using var warm = sessions.Value;
         await io.Error.WriteLineAsync("The address lets one browser in, once. Ctrl+C ends the program.");
         if (!options.NoBrowser && !Browser.TryOpen(address)) await io.Error.WriteLineAsync("No browser could be started: copy the address into one.");
-        await host.UntilStopped(stop);
+        try { await host.UntilStopped(stop); }
+        finally { if (sessions.IsValueCreated) await sessions.Value.DisposeAsync(); }
         return Exit.Fine;
     }
 }

@@ -19,12 +19,16 @@ internal sealed class PageFiles
 
     private readonly Dictionary<string, string> files;
     private readonly Lazy<ChartFrame> chart;
+    private readonly string modules;
 
     public PageFiles(string folder)
     {
         files = Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
             .Where(path => Kinds.ContainsKey(Path.GetExtension(path)))
             .ToDictionary(path => "/" + Path.GetRelativePath(folder, path).Replace('\\', '/'), StringComparer.Ordinal);
+        // Named ahead, they all come at once instead of each when another one asks for it.
+        modules = string.Concat(files.Keys.Where(path => path.StartsWith("/js/", StringComparison.Ordinal) || path == "/vendor/editor.js").Order(StringComparer.Ordinal)
+            .Select(path => $"<link rel=\"modulepreload\" href=\"{path[1..]}\">\n"));
         chart = new Lazy<ChartFrame>(() => new ChartFrame(folder));
     }
 
@@ -40,7 +44,7 @@ internal sealed class PageFiles
         headers.ContentSecurityPolicy = PagePolicy.ForPage(nonce);
         switch (path)
         {
-            case "/": return Html(context, File.ReadAllText(files["/index.html"]).Replace("{{nonce}}", nonce, StringComparison.Ordinal));
+            case "/": return Html(context, File.ReadAllText(files["/index.html"]).Replace("{{nonce}}", nonce, StringComparison.Ordinal).Replace("{{modules}}", modules, StringComparison.Ordinal));
             case "/frames/chart.html":
                 headers.ContentSecurityPolicy = PagePolicy.ForFrame(nonce);
                 return Html(context, chart.Value.Html(nonce));

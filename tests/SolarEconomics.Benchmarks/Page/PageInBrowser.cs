@@ -17,23 +17,56 @@ internal sealed class PageInBrowser : IAsyncDisposable
 
     internal static async Task<PageInBrowser> OpenAsync(string notebook, params IEnumerable<string> browserOptions)
     {
-        var start = new ProcessStartInfo("dotnet", [WorkbenchAtWork.Dll, "open", notebook, "--no-browser"]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
-        // What the program keeps per user stands beside what was made, not in the measurer's own folder.
-        start.Environment["SOLARECONOMICS_STATE"] = Places.Made("page-state");
-        var program = Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start.");
-        program.ErrorDataReceived += (_, _) => { };
-        program.BeginErrorReadLine();
-        var address = await program.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The program ended without an address.");
         var playwright = await Playwright.CreateAsync();
         var browser = await Chromium.StartAsync(playwright, browserOptions);
         var page = await browser.NewPageAsync(new BrowserNewPageOptions { ViewportSize = new ViewportSize { Width = 1440, Height = 900 } });
         page.SetDefaultTimeout(120_000);
+        var (program, address) = await StartAsync(notebook);
         await page.GotoAsync(address);
         await page.Locator(".part").First.WaitForAsync();
         var letRun = page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Let its code run" });
         if (await letRun.CountAsync() > 0) await letRun.ClickAsync();
         await page.Locator("#choices").WaitForAsync(new LocatorWaitForOptions { State = WaitForSelectorState.Hidden });
         return new PageInBrowser(program, playwright, browser, page);
+    }
+
+    /// <summary>Seconds from the command until a browser that runs already shows the first saved answer.</summary>
+    internal static async Task<IReadOnlyList<double>> FirstAnswersAsync(string notebook, int runs)
+    {
+        using var playwright = await Playwright.CreateAsync();
+        await using var browser = await Chromium.StartAsync(playwright);
+        var waits = new List<double>();
+        for (var run = 0; run <= runs; run++)
+        {
+            await using var surroundings = await browser.NewContextAsync();
+            var page = await surroundings.NewPageAsync();
+            var watch = Stopwatch.StartNew();
+            var (program, address) = await StartAsync(notebook);
+            await page.GotoAsync(address, new PageGotoOptions { WaitUntil = WaitUntilState.Commit });
+            await page.Locator(".finding").First.WaitForAsync();
+            // The first one brings program and page into the machine's memory.
+            if (run > 0) waits.Add(watch.Elapsed.TotalSeconds);
+            await EndAsync(program);
+        }
+        return waits;
+    }
+
+    private static async Task<(Process Program, string Address)> StartAsync(string notebook)
+    {
+        var start = new ProcessStartInfo("dotnet", [WorkbenchAtWork.Dll, "open", notebook, "--no-browser"]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
+        // What the program keeps per user stands beside what was made, not in the measurer's own folder.
+        start.Environment["SOLARECONOMICS_STATE"] = Places.Made("page-state");
+        var program = Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start.");
+        program.ErrorDataReceived += (_, _) => { };
+        program.BeginErrorReadLine();
+        return (program, await program.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The program ended without an address."));
+    }
+
+    private static async Task EndAsync(Process program)
+    {
+        program.Kill(entireProcessTree: true);
+        await program.WaitForExitAsync();
+        program.Dispose();
     }
 
     /// <summary>Opens the working of a step.</summary>
@@ -50,8 +83,6 @@ internal sealed class PageInBrowser : IAsyncDisposable
     {
         await _browser.CloseAsync();
         _playwright.Dispose();
-        _program.Kill(entireProcessTree: true);
-        await _program.WaitForExitAsync();
-        _program.Dispose();
+        await EndAsync(_program);
     }
 }

@@ -4,6 +4,29 @@ namespace SolarEconomics.Notebook.Tests;
 
 public sealed class NotebookDocumentTests
 {
+    [Fact]
+    public void Where_answers_are_left_out_working_out_again_changes_no_letter_of_the_file_and_the_answers_stay_in_hand()
+    {
+        using var folder = new TemporaryFolder();
+        var document = Outside.Load("full.ipynb");
+        var withAnswers = document.State();
+        document.LeavesAnswersOut = true;
+        document.Save(folder.File("a.ipynb"));
+        var step = document.Steps.First(one => one.Kind == StepKind.Code);
+        document.AddOutput(step.Id, new JsonObject { ["output_type"] = "stream", ["name"] = "stdout", ["text"] = "another answer" });
+        document.SetRunNumber(step.Id, 77);
+        document.Save(folder.File("b.ipynb"));
+        var saved = File.ReadAllText(folder.File("a.ipynb"));
+        Assert.Equal(saved, File.ReadAllText(folder.File("b.ipynb")));
+        Assert.NotEmpty(step.Outputs);
+        var reopened = NotebookDocument.Parse(saved);
+        Assert.True(reopened.LeavesAnswersOut);
+        Assert.All(reopened.Steps, one => Assert.Empty(one.Outputs));
+        Assert.Equal(withAnswers.Steps.Select(one => one.Id), reopened.Steps.Select(one => one.Id));
+        reopened.LeavesAnswersOut = false;
+        Assert.DoesNotContain("left out", reopened.ToJson(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("full.ipynb")]
     [InlineData("empty.ipynb")]

@@ -53,6 +53,21 @@ public sealed class JournalTests : IDisposable
     }
 
     [Fact]
+    public void Answers_that_the_file_leaves_out_are_in_the_journal_that_a_crash_leaves_behind()
+    {
+        document.LeavesAnswersOut = true;
+        document.Save(path);
+        using (var journal = new NotebookJournal(path, document.FileState()))
+        {
+            document.SetSource(document.Steps[0].Id, "changed");
+            journal.Append(document.State(), Noon);
+        }
+        var found = Assert.Single(LeftJournal.Beside(path, NotebookDocument.Load(path).State()));
+        Assert.Equal(document.ToJson(), found.State.ToJson());
+        Assert.Contains("output_type", found.State.ToJson(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Saving_empties_the_journal_and_closing_removes_it()
     {
         using (var journal = new NotebookJournal(path, document.State()))

@@ -55,6 +55,23 @@ public sealed class KeepingTests : IDisposable
     }
 
     [Fact]
+    public async Task Answers_left_out_of_the_file_are_still_shown_and_can_be_saved_again()
+    {
+        var path = scratch.Notebook("out.ipynb", "# Out", "1", "2");
+        await using (var page = new OpenPage(path))
+        {
+            await page.AskAsync(new WorkOut(Extent.Everything));
+            await page.AskAsync(new SaveAnswers(Wanted: false), new Save());
+            Assert.True((bool)page.Notebook["leavesAnswersOut"]!);
+            Assert.Equal(["done", "done"], page.States);
+            Assert.DoesNotContain("execute_result", await File.ReadAllTextAsync(path), StringComparison.Ordinal);
+            await page.AskAsync(new Undo(), new Save());
+            Assert.False((bool)page.Notebook["leavesAnswersOut"]!);
+        }
+        Assert.Contains("execute_result", await File.ReadAllTextAsync(path), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_decision_for_the_pages_own_state_keeps_both_files_and_is_not_asked_again()
     {
         var time = new ManualTime();

@@ -114,6 +114,19 @@ public sealed class OpenNotebookTests : IDisposable
     }
 
     [Fact]
+    public async Task Taking_an_edit_back_leaves_the_answers_of_other_steps_as_they_are()
+    {
+        await using var page = new OpenPage(scratch.Notebook("others.ipynb", "# Others", "var a = 1;", "2"));
+        await page.AskAsync(new EditStep("step-2", "var a = 3;"));
+        await page.AskAsync(new WorkOut(Extent.Everything));
+        await page.AskAsync(new Undo());
+        Assert.Equal(["old", "done"], page.States);
+        Assert.Single(page.Step("step-3")["answers"]!.AsArray());
+        await page.AskAsync(new Redo());
+        Assert.Single(page.Step("step-3")["answers"]!.AsArray());
+    }
+
+    [Fact]
     public async Task Typing_in_one_step_is_taken_back_as_one_change()
     {
         await using var page = new OpenPage(Chain());

@@ -35,7 +35,9 @@ internal sealed record CodeNames(
         var free = FreeNames.In(root, elsewhere);
         var uses = free.Uses.Where(name => !declared.Contains(name) || IsUsedBeforeDeclared(root, name)).ToHashSet(StringComparer.Ordinal);
         var touched = free with { Uses = uses, Changes = free.Changes.Except(declared, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal) };
-        var mentions = root.DescendantNodes(into => !elsewhere.Contains(into)).OfType<IdentifierNameSyntax>().Where(FreeNames.IsFree).Select(name => name.Identifier.ValueText).ToHashSet(StringComparer.Ordinal);
+        var mentions = root.DescendantNodes(into => !elsewhere.Contains(into)).OfType<IdentifierNameSyntax>()
+            .Where(name => FreeNames.IsFree(name) && !(name.Parent is AssignmentExpressionSyntax { RawKind: (int)SyntaxKind.SimpleAssignmentExpression } assignment && assignment.Left == name))
+            .Select(name => name.Identifier.ValueText).ToHashSet(StringComparer.Ordinal);
         var gives = root.DescendantNodes().OfType<InvocationExpressionSyntax>().SelectMany(call => call.ArgumentList.Arguments.Select(given => given.Expression).OfType<IdentifierNameSyntax>()
             .SelectMany(given => ChangingCalls.Root(call.Expression).Select(function => (function, given.Identifier.ValueText))));
         return new CodeNames(declared, touched, mentions, [.. gives.Distinct()], [.. root.DescendantNodes().SelectMany(Workbench.Aliases.MadeBy).Distinct()],

@@ -29,6 +29,7 @@ internal sealed partial class OpenNotebook
             case Undo: Restore(history.Undo(Now)); break;
             case Redo: Restore(history.Redo(Now)); break;
             case Save: SaveAsked(); break;
+            case SaveAnswers save: Change("answers", () => document.LeavesAnswersOut = !save.Wanted, null); break;
             case AskVersions: page.Send(new VersionsFound(VersionViews())); break;
             case LookAtVersion look: LookAtVersion(look, page); break;
             case ShowState show: Show(show.Other); break;
@@ -82,14 +83,14 @@ internal sealed partial class OpenNotebook
 
     private void Restore(History.Moment? moment)
     {
-        if (moment is not null) Become(moment.State, moment.MayRun);
+        if (moment is not null) Become(moment.MayRun, () => document.ReturnKeepingAnswers(moment.State));
     }
 
     /// <summary>Makes the notebook another state of itself; what differs in its code is out of date.</summary>
-    private void Become(NotebookState state, bool mayRunThen)
+    private void Become(bool mayRunThen, Action returning)
     {
         var before = document.Steps.ToDictionary(step => step.Id, step => step.Source, StringComparer.Ordinal);
-        document.Return(state);
+        returning();
         mayRun = mayRunThen;
         if (!mayRun) ForgetWaiting();
         foreach (var step in document.Steps)

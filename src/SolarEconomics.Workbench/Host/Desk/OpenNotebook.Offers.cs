@@ -31,7 +31,7 @@ internal sealed partial class OpenNotebook
         // Once the reader has decided for the page, its state goes beside the file; until that is done nothing is asked again.
         if (offers.Count == 0 && !needsSaving && keeper.IsChangedOutside && ReadFile() is { } state)
         {
-            if (state.IsSameAs(document.State())) keeper.Adopt();
+            if (state.IsSameAs(document.FileState())) keeper.Adopt();
             else OfferNext(new Offer(OfferKind.OnDisk, state, "Another program changed the notebook's file. Nothing is written over: look at both, then choose. The one that you do not go on with is kept too."));
         }
         WatchFile();
@@ -77,7 +77,7 @@ internal sealed partial class OpenNotebook
         shownInstead = null;
         keeper.KeepVersion(document.State());
         history.Remember("take", Now);
-        Become(offer.State, shared.LetRun.Knows(NotebookDocument.Parse(offer.State.ToJson())));
+        Become(shared.LetRun.Knows(NotebookDocument.Parse(offer.State.ToJson())), () => document.Return(offer.State));
         if (offer.Kind == OfferKind.OnDisk) keeper.Adopt();
         if (offer.Left is { } left) taken.Add(left);
         NextOffer();

@@ -14,7 +14,7 @@ internal sealed partial class OpenNotebook
         return new(
             shown.Title ?? Path.GetFileNameWithoutExtension(keeper.Path), Path.GetFileName(keeper.Path),
             [.. shown.Steps.Where(step => step.Kind != StepKind.Other).Select(step => shownInstead is null ? View(step) : View(step, new StepWork { State = FirstState(step) }))],
-            shownInstead is null ? AssumptionViews.Of(document) : [], Work(), session, saved, mayRun, offers.TryPeek(out var offer) ? (offer with { IsShown = IsLookingElsewhere }).View() : null);
+            shownInstead is null ? AssumptionViews.Of(document) : [], Work(), session, saved, mayRun, document.LeavesAnswersOut, offers.TryPeek(out var offer) ? (offer with { IsShown = IsLookingElsewhere }).View() : null);
     }
 
     private IReadOnlyList<VersionView> VersionViews() =>

@@ -19,6 +19,7 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     private readonly List<string> notices = [];
     private readonly NotebookDocument document;
     private const int Flood = 4;
+    private static readonly TimeSpan FirstLook = TimeSpan.FromMilliseconds(400);
     private Told different;
     private bool isWatchingFile;
     private bool mayRun;
@@ -58,7 +59,8 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     {
         pages.Add(page);
         page.Send(new Opened(View()));
-        room.WarmIf(mayRun && offers.Count == 0);
+        // The answers first: a session that warms up takes every processor that drawing them needs.
+        After(FirstLook, () => room.WarmIf(mayRun && offers.Count == 0 && pages.Count > 0));
         if (isWatchingFile) return;
         isWatchingFile = true;
         WatchFile();

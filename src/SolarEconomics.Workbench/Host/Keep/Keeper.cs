@@ -55,7 +55,7 @@ internal sealed class Keeper : IDisposable
             var noVersion = KeepVersionOfFile();
             document.Save(Path);
             known = FileMark.Of(Path);
-            journal.Empty(document.State());
+            journal.Empty(document.FileState());
             return (true, moved + string.Create(CultureInfo.InvariantCulture, $"Saved {time.GetLocalNow():HH:mm}") + noVersion);
         }
         catch (Exception failure) when (DiskWords.Is(failure))

@@ -4,10 +4,11 @@ namespace SolarEconomics.Workbench;
 /// <param name="Question">The question that it answers.</param>
 /// <param name="Place">Its file's name.</param>
 /// <param name="MayRun">Whether its code has been let run; if not, its saved answers are shown only.</param>
+/// <param name="LeavesAnswersOut">Whether its file is saved without answers.</param>
 /// <param name="Offer">Another state of it, between which and this one the reader chooses; null where there is none.</param>
 internal sealed record NotebookView(
     string Question, string Place, IReadOnlyList<StepView> Steps, IReadOnlyList<AssumptionView> Assumptions,
-    WorkView Work, SessionView Session, string Saved, bool MayRun, OfferView? Offer);
+    WorkView Work, SessionView Session, string Saved, bool MayRun, bool LeavesAnswersOut, OfferView? Offer);
 
 /// <summary>How far working is: the place of the step at work among those asked for, and how long the rest will probably take; and whether a change can be taken back or made again.</summary>
 /// <param name="Step">The step at work; null when there is none.</param>

@@ -15,6 +15,7 @@ namespace SolarEconomics.Workbench;
 [JsonDerivedType(typeof(Undo), "undo")]
 [JsonDerivedType(typeof(Redo), "redo")]
 [JsonDerivedType(typeof(Save), "save")]
+[JsonDerivedType(typeof(SaveAnswers), "saveAnswers")]
 [JsonDerivedType(typeof(Complete), "complete")]
 [JsonDerivedType(typeof(GiveInput), "giveInput")]
 [JsonDerivedType(typeof(LetCodeRun), "letCodeRun")]
@@ -64,6 +65,9 @@ internal sealed record Redo : PageCommand;
 
 /// <summary>Saves now instead of in a moment.</summary>
 internal sealed record Save : PageCommand;
+
+/// <summary>Saves the notebook's file with its answers, or without them.</summary>
+internal sealed record SaveAnswers(bool Wanted) : PageCommand;
 
 /// <summary>Asks for ways to go on typing.</summary>
 internal sealed record Complete(string Step, string Text, int Position, int Request) : PageCommand;

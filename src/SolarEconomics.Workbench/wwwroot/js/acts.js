@@ -19,7 +19,7 @@ function createMenu(document, label, ...parts) {
 export function createActs(document, place, { say, present, versions, addressOf }) {
   const label = document.createTextNode(words.workOut);
   const detail = element(document, "small");
-  let busy = false, what = extent.everything;
+  let busy = false, leavesOut = false, what = extent.everything;
   const main = button(document, "", () => busy ? say(ask.stop) : say(ask.workOut, { extent: what }), { class: "main", id: "work" });
   main.append(label, detail);
   const session = element(document, "p", { role: "status" });
@@ -27,6 +27,7 @@ export function createActs(document, place, { say, present, versions, addressOf 
   const used = element(document, "p", { hidden: true }, element(document, "span"), meter);
   const undo = button(document, "Undo", () => say(ask.undo));
   const redo = button(document, "Redo", () => say(ask.redo));
+  const answers = button(document, words.answersOut, () => say(ask.saveAnswers, { wanted: leavesOut }));
   const startAfresh = button(document, words.startAfresh, () => say(ask.startAfresh));
   const again = button(document, words.again, () => say(ask.workOut, { extent: extent.everything }));
   // A file that the browser saves where its reader likes: also when the notebook's own folder takes nothing.
@@ -34,11 +35,11 @@ export function createActs(document, place, { say, present, versions, addressOf 
   const keep = (what, label) => element(document, "a.act", { href: addressOf(what), download: "" }, label);
   const menus = [menu("Session", session, used, again,
     startAfresh, element(document, "p", {}, words.startAfreshAbout), element(document, "p", {}, words.rights)),
-  menu("Notebook", undo, redo, button(document, "Save now", () => say(ask.save)), ...versions, keep("copy", words.keepCopy), keep("report", words.report))];
+  menu("Notebook", undo, redo, button(document, "Save now", () => say(ask.save)), answers, ...versions, keep("copy", words.keepCopy), keep("report", words.report))];
   place.append(main, ...menus, button(document, "Present", present, { id: "present", "aria-pressed": "false" }));
 
   return {
-    render({ steps, work, session: state, mayRun, offer }) {
+    render({ steps, work, session: state, mayRun, leavesAnswersOut, offer }) {
       const { old, all } = pending(steps);
       place.hidden = false;
       busy = work.busy;
@@ -55,6 +56,8 @@ export function createActs(document, place, { say, present, versions, addressOf 
       meter.hidden = !state.limitBytes;
       undo.disabled = !work.canUndo;
       redo.disabled = !work.canRedo;
+      leavesOut = leavesAnswersOut;
+      answers.firstChild.data = leavesOut ? words.answersIn : words.answersOut;
     },
   };
 }

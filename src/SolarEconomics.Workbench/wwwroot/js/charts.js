@@ -1,14 +1,16 @@
 // charts.js: a chart on a card: drawn when it comes into sight, live under the pointer, with its words, its values and its picture.
 import { button, element } from "./dom.js";
 import { csvOf } from "./rows.js";
+import { createTurns } from "./turns.js";
 import { words } from "./words.js";
 import { lookOf, onLookChange } from "./theme.js";
 
 export function createCharts(window, drawing, means) {
   const { document } = window;
   const shown = new Map();
+  const inTurn = createTurns(window, draw);
   const sight = new window.IntersectionObserver((entries) => {
-    for (const entry of entries) if (entry.isIntersecting) draw(entry.target);
+    for (const entry of entries) if (entry.isIntersecting) inTurn.add(entry.target); else inTurn.leave(entry.target);
   }, { rootMargin: "400px" });
   const resized = new window.ResizeObserver((entries) => {
     for (const entry of entries) if (Math.abs((shown.get(entry.target)?.width ?? 0) - entry.contentRect.width) > 8) renew(entry.target);
@@ -73,6 +75,7 @@ export function createCharts(window, drawing, means) {
       const stages = [...place.querySelectorAll(".stage")];
       for (const stage of stages) {
         shown.delete(stage);
+        inTurn.leave(stage);
         sight.unobserve(stage);
         resized.unobserve(stage);
       }

@@ -45,13 +45,17 @@ export function createDrawing(window, place) {
     frame.removeAttribute("style");
   }
 
+  // Where everything moved, the frame would lie over something else and take its clicks.
+  document.addEventListener("fullscreenchange", hide);
+  new window.ResizeObserver(hide).observe(place);
+
   return {
     /** Makes a picture, "svg" or "png". @returns {Promise<{address: string}>} */
     draw: (format, content) => request(format, content),
     /** Lays the frame over an element and draws the figure there, live. */
     async over(stage, content) {
       await request("live", content);
-      if (!stage.isConnected || !stage.matches(":hover")) return;
+      if (!stage.isConnected || !stage.matches(":hover") || document.fullscreenElement) return;
       const box = stage.getBoundingClientRect();
       const home = place.getBoundingClientRect();
       Object.assign(frame.style, {

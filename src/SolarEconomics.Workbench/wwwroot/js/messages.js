@@ -13,6 +13,7 @@ export const ask = Object.freeze({
   undo: "undo",
   redo: "redo",
   save: "save",
+  saveAnswers: "saveAnswers",
   complete: "complete",
   giveInput: "giveInput",
   letCodeRun: "letCodeRun",

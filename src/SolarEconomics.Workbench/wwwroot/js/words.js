@@ -79,6 +79,8 @@ export const words = Object.freeze({
   letRun: "Let its code run",
   versions: "Earlier versions",
   noVersions: "None yet. One is kept for every ten minutes of work, for two weeks.",
+  answersOut: "Leave answers out of the file",
+  answersIn: "Save answers in the file",
   keepCopy: "Keep a copy of the notebook",
   report: "Keep a report",
   noShelf: "No notebook was found here. Start the program with the name of one.",
