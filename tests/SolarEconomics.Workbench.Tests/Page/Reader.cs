@@ -53,7 +53,7 @@ internal sealed class Reader : IAsyncDisposable
 
     /// <summary>The large figure of a question's answer.</summary>
     public async Task<string> FigureUnder(string question) =>
-        await Card(question).Locator(".finding b").First.InnerTextAsync();
+        await Card(question).Locator(".finding b").First.TextContentAsync() ?? "";
 
     public ILocator Card(string question) => Page.Locator("section", new PageLocatorOptions { Has = Page.GetByRole(AriaRole.Heading, new PageGetByRoleOptions { Name = question, Level = 2 }) });
 
