@@ -20,6 +20,31 @@ public sealed partial record AgeingEstimate
     /// <exception cref="UnknownNameException">No generation of that name is on record.</exception>
     public static AgeingEstimate Of(Site site, Readings readings, string device, Weather? weather = null, double? exportLimitKw = null)
     {
+        var (months, correction) = Told(site, readings, device, weather, exportLimitKw);
+        return months.Count / 12 < FewestYears || YearsTold(months) < FewestYears - 1 ? TooShort(months.Count / 12, correction) : ByYearOnYear(months, correction);
+    }
+
+    /// <summary>The same by a straight line through whole years, neighbours' likeness allowed for: sharper than months a year apart where years are whole, as a year in which a month cannot be told is left out.</summary>
+    /// <param name="site">The site with its plant.</param>
+    /// <param name="readings">Interval generation with its marks of what was held back.</param>
+    /// <param name="device">Name of the device at work there last.</param>
+    /// <param name="weather">Weather over the days of the record, as in <see cref="Of"/>. Default: <see langword="null"/>, no correction, and that is said.</param>
+    /// <param name="exportLimitKw">Most that may go to the grid, in kW, as in <see cref="Of"/>. Default: <see langword="null"/>.</param>
+    /// <remarks>A year is the mean of its twelve months, from the first month told. With less than three whole years the published rate stands alone. Source: gen-9.</remarks>
+    /// <exception cref="UnknownNameException">No generation of that name is on record.</exception>
+    public static AgeingEstimate OfYears(Site site, Readings readings, string device, Weather? weather = null, double? exportLimitKw = null)
+    {
+        var (months, correction) = Told(site, readings, device, weather, exportLimitKw);
+        double?[] years = [.. Enumerable.Range(0, months.Count / 12).Select(y => months.GetRange(12 * y, 12)).Select(year => year.Contains(null) ? null : year.Average())];
+        var told = years.Count(y => y is not null);
+        return told < FewestYears ? TooShort(told, correction) : ByRegression(years, correction);
+    }
+
+    private static AgeingEstimate TooShort(int years, string? correction) => new("the published rate", correction ?? "none", Math.Min(years, FewestYears - 1),
+        PublishedRate, new ConfidenceInterval(PublishedRate - 1, PublishedRate + 1, 0.95), UsualWeatherScatter);
+
+    private static (List<double?> Months, string? Correction) Told(Site site, Readings readings, string device, Weather? weather, double? exportLimitKw)
+    {
         ArgumentNullException.ThrowIfNull(site);
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(device);
@@ -29,12 +54,7 @@ public sealed partial record AgeingEstimate
         var days = OutputDays.Of(record, records);
         var marked = ExpectedAgainstMeasured.MarkedDays(records, record, days, exportLimitKw);
         var modelled = weather is null ? null : ModelledReference.Of(days, records, weather, [], Ageing.None).Days(site.Zone);
-        var months = Months(days, marked, modelled);
-        var correction = weather is null ? null : $"each day beside a model of new modules through {weather.Origin}";
-        var years = months.Count / 12;
-        if (years < FewestYears || YearsTold(months) < FewestYears - 1)
-            return new AgeingEstimate("the published rate", correction ?? "none", Math.Min(years, FewestYears - 1), PublishedRate, new ConfidenceInterval(PublishedRate - 1, PublishedRate + 1, 0.95), UsualWeatherScatter);
-        return ByYearOnYear(months, correction);
+        return (Months(days, marked, modelled), weather is null ? null : $"each day beside a model of new modules through {weather.Origin}");
     }
 
     /// <summary>Pairs of years that share a month that both know.</summary>

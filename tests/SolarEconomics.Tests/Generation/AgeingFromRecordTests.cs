@@ -43,6 +43,17 @@ public sealed class AgeingFromRecordTests(AlderWeirSite demo) : IClassFixture<Al
     }
 
     [Fact]
+    public void A_line_through_whole_years_tells_the_same_rate_and_leaves_out_a_year_that_was_held_back()
+    {
+        // By hand: yearly means of 1, 0.99, 0.98 … lie on a line of −1 % of its start. In 2020 half of June was held back.
+        Assert.Equal(-0.01, AgeingEstimate.OfYears(Place, Days(6, 0.01, _ => 1), "roof").RecordRate, 1e-4);
+        var held = AgeingEstimate.OfYears(Place, Days(6, 0.01, _ => 1, day => day is { Year: 2020, Month: 6, Day: <= 20 }), "roof");
+        Assert.Equal(5, held.Years);
+        Assert.Equal(-0.01, held.RecordRate, 1e-4);
+        Assert.Contains("too short to tell", AgeingEstimate.OfYears(Place, Days(3, 0.01, _ => 1, day => day is { Year: 2019, Month: 6 }), "roof").Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Weather_that_is_given_is_taken_off_and_named()
     {
         // Every year has another sky. Without correction the record scatters; beside the model through that sky the rate comes out.
