@@ -8,7 +8,7 @@ internal static class InspectVerb
 {
     public static Command Make(Io io)
     {
-        var files = new Argument<string[]>("FILE") { Description = "Records: a table of intervals or counters (.csv, .xlsx, .parquet), NEM12, or ESPI (.xml).", Arity = ArgumentArity.OneOrMore };
+        var files = new Argument<string[]>("FILE") { Description = "Records: a table of intervals or counters (.csv, .xlsx, .parquet), a table of days, NEM12, NEM13, or ESPI (.xml).", Arity = ArgumentArity.OneOrMore };
         var zone = new Option<string?>("--zone") { Description = "Clock of bare local times, such as Europe/Dublin or UTC+10. Left out: the format's own.", HelpName = "ZONE" };
         var json = new Option<bool>("--json") { Description = "Print one JSON object for another program instead of text." };
         var verb = new Command("inspect", """
@@ -29,7 +29,16 @@ internal static class InspectVerb
     {
         // The answer names each file as its reader did, where that finds it.
         var paths = options.Files.Select(file => Path.GetFullPath(file) == Path.GetFullPath(file, io.Folder) ? file : Path.GetFullPath(file, io.Folder));
-        var found = await Task.Run(() => Inspection.Of(paths, options.Zone, new ReadOptions { Cancel = stop }), stop);
+        var progress = new ReadingProgress(io);
+        Inspection found;
+        try
+        {
+            found = await Task.Run(() => Inspection.Of(paths, options.Zone, new ReadOptions { Cancel = stop, Progress = progress }), stop);
+        }
+        finally
+        {
+            progress.Done();
+        }
         await io.Out.WriteLineAsync(options.Json ? found.ToJson() : found.ToText(CultureInfo.CurrentCulture));
         return found.ExitCode;
     }

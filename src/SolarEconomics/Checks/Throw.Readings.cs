@@ -60,6 +60,13 @@ internal static partial class Throw
             "expected a number above 12 somewhere to tell. Say DateOrder.DayMonthYear or DateOrder.MonthDayYear in the options.");
     }
 
+    internal static RecordException SerialDates(string file, int line, string raw, Stamp since1900, Stamp since1904) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"{file}, line {line}: found \"{raw}\" where the time stands, a bare number: it is {Minute(since1900)} if it counts days as most workbooks do, from 1900, and {Minute(since1904)} if it counts from 1904; ") +
+            "expected dates. Say SerialDates = SerialDays.From1900 (or From1904) in the options, or give the column a date format and save the file again.");
+
+    private static string Minute(Stamp stamp) => StampClock.LocalOf(stamp.LocalMs).ToString("d MMMM uuuu HH:mm", CultureInfo.InvariantCulture);
+
     private static string Day(Stamp stamp) => StampClock.LocalOf(stamp.LocalMs).ToString("d MMMM uuuu", CultureInfo.InvariantCulture);
 
     internal static InvalidOperationException NothingInCommon(string first, string second) =>

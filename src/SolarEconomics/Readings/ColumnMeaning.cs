@@ -8,6 +8,9 @@ namespace SolarEconomics;
 /// <param name="Reason">Why it is read so, in a sentence.</param>
 public sealed record ColumnMeaning(string Header, FlowKind Flow, string Unit, ColumnKind Kind, string Reason)
 {
+    /// <summary>The reason of every correction.</summary>
+    internal const string ByUser = "the user says so";
+
     /// <summary>Place in the row, counted from 1; 0 in a correction by the user, which goes by header.</summary>
     public int Number { get; init; }
 
@@ -27,6 +30,6 @@ public sealed record ColumnMeaning(string Header, FlowKind Flow, string Unit, Co
     {
         ArgumentNullException.ThrowIfNull(header);
         var known = EnergyUnit.Find(unit) ?? throw Throw.UnknownUnit(unit);
-        return new ColumnMeaning(header, flow, known.Name, kind ?? (known.IsPower ? ColumnKind.Power : ColumnKind.Energy), "the user says so");
+        return new ColumnMeaning(header, flow, known.Name, kind ?? (known.IsPower ? ColumnKind.Power : ColumnKind.Energy), ByUser);
     }
 }

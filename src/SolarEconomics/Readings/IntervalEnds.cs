@@ -63,20 +63,51 @@ internal static class IntervalEnds
         return starts;
     }
 
-    /// <summary>Ends of whole local days, months, or periods up to the next row.</summary>
+    /// <summary>Ends of whole local days, weeks, months, quarters, years, or of periods up to the next row where no length is usual.</summary>
     internal static long[] OfDays(ReadOnlySpan<long> startMs, StampFineness fineness, DateTimeZone zone)
     {
         var ends = new long[startMs.Length];
-        var step = CommonStepMs(startMs) ?? MsPerDay;
-        var stepDays = (int)Math.Round(step / (double)MsPerDay);
-        var monthly = fineness == StampFineness.Month || stepDays is >= 28 and <= 31;
+        var next = NextOf(startMs, fineness, zone);
         for (var i = 0; i < ends.Length; i++)
         {
-            var day = Instant.FromUnixTimeMilliseconds(startMs[i]).InZone(zone).Date;
-            var next = monthly ? day.PlusMonths(1) : day.PlusDays(Math.Max(1, stepDays));
-            var end = LocalDays.StartOf(next, zone).ToUnixTimeMilliseconds();
-            ends[i] = i + 1 < ends.Length && startMs[i + 1] < end ? startMs[i + 1] : end;
+            var end = LocalDays.StartOf(next(Instant.FromUnixTimeMilliseconds(startMs[i]).InZone(zone).Date), zone).ToUnixTimeMilliseconds();
+            ends[i] = i + 1 < ends.Length && (next == ToNextRow || startMs[i + 1] < end) ? startMs[i + 1] : end;
         }
         return ends;
+    }
+
+    /// <summary>The day on which a period that begins on a day ends.</summary>
+    private static Func<LocalDate, LocalDate> NextOf(ReadOnlySpan<long> startMs, StampFineness fineness, DateTimeZone zone)
+    {
+        if (fineness == StampFineness.Month) return day => day.PlusMonths(1);
+        if (fineness == StampFineness.Year) return day => day.PlusYears(1);
+        if (fineness == StampFineness.Week) return day => day.PlusWeeks(1);
+        var stepDays = Math.Max(1, (int)Math.Round((CommonStepMs(startMs) ?? MsPerDay) / (double)MsPerDay));
+        if (stepDays >= 28 && AllOnOneDayOfMonth(startMs, zone))
+        {
+            var months = (int)Math.Round(stepDays / 30.44);
+            return day => day.PlusMonths(months);
+        }
+        return stepDays > 7 && !IsUsual(startMs, stepDays * MsPerDay) ? ToNextRow : day => day.PlusDays(stepDays);
+    }
+
+    /// <summary>Bills are months long and never equally: each goes on to the next, and the last is taken as a month.</summary>
+    private static LocalDate ToNextRow(LocalDate day) => day.PlusMonths(1);
+
+    private static bool AllOnOneDayOfMonth(ReadOnlySpan<long> startMs, DateTimeZone zone)
+    {
+        var first = Instant.FromUnixTimeMilliseconds(startMs[0]).InZone(zone).Day;
+        foreach (var ms in startMs)
+            if (Instant.FromUnixTimeMilliseconds(ms).InZone(zone).Day != first) return false;
+        return true;
+    }
+
+    /// <summary>Whether half of the distances are one length, to the day.</summary>
+    private static bool IsUsual(ReadOnlySpan<long> startMs, long stepMs)
+    {
+        var same = 0;
+        for (var i = 1; i < startMs.Length; i++)
+            if (Math.Abs(startMs[i] - startMs[i - 1] - stepMs) < MsPerDay) same++;
+        return same * 2 >= startMs.Length - 1;
     }
 }

@@ -17,6 +17,10 @@ public sealed record ReadOptions
     /// <summary>Order of day and month in dates such as 03/04/2024. Default: as the record shows; where it does not, the file is refused with both readings.</summary>
     public DateOrder DateOrder { get; init; } = DateOrder.FromRecord;
 
+    /// <summary>From which day dates that are bare numbers count, as a workbook writes them without a date format (45413 for 1 May 2024).
+    /// Default: not told; such a file is refused with both readings.</summary>
+    public SerialDays SerialDates { get; init; } = SerialDays.NotToldYet;
+
     /// <summary>Whether a stamp names the start or the end of its interval. Default: start, unless a header says otherwise.</summary>
     public StampEdge StampEdge { get; init; } = StampEdge.FromRecord;
 

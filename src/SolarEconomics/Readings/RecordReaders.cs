@@ -5,7 +5,7 @@ namespace SolarEconomics;
 public static class RecordReaders
 {
     private static readonly Lock Gate = new();
-    private static IRecordReader[] s_all = [new Nem12Reader(), new EspiReader(), new CounterCsvReader(), new IntervalCsvReader()];
+    private static IRecordReader[] s_all = [new Nem12Reader(), new Nem13Reader(), new EspiReader(), new CounterCsvReader(), new DayTableReader(), new IntervalCsvReader()];
 
     /// <summary>The readers there are, the most particular first.</summary>
     public static IReadOnlyList<IRecordReader> All => s_all;

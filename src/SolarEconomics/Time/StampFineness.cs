@@ -9,6 +9,12 @@ internal enum StampFineness
     /// <summary>A calendar day.</summary>
     Day,
 
+    /// <summary>A week of ISO 8601, from Monday.</summary>
+    Week,
+
     /// <summary>A calendar month.</summary>
     Month,
+
+    /// <summary>A calendar year.</summary>
+    Year,
 }

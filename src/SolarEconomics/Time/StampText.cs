@@ -1,6 +1,6 @@
 namespace SolarEconomics;
 
-/// <summary>Reads times from text: dates in three orders, with month names, compact, with seconds, fractions, am and pm, offsets.</summary>
+/// <summary>Reads times from text: dates in three orders, with month names, compact, by week and by day of the year, with seconds, fractions, am and pm, offsets.</summary>
 /// <remarks>Strict: anything left over makes it no time. Years 1900 to 2199, so that every stamp is an instant in every zone.</remarks>
 internal static partial class StampText
 {
@@ -16,13 +16,13 @@ internal static partial class StampText
     {
         if (TryPlain(text, out stamp)) return true;
         var scan = new Scan(text.Trim());
-        if (!TryDate(ref scan, order, out var days, out var fineness)) return false;
+        if (!TryAnyDate(ref scan, order, out var days, out var fineness)) return false;
         if (scan.AtEnd)
         {
             stamp = new Stamp(days * MsPerDay, null, fineness);
             return true;
         }
-        if (fineness != StampFineness.Day || !scan.TakeDateTimeGap()) return false;
+        if (fineness != StampFineness.Day || !(scan.TakeDateTimeGap() || IsCompact(text.Trim()))) return false;
         if (!TryTimeOfDay(ref scan, out var ms)) return false;
         if (!TryOffset(ref scan, out var offset) || !scan.AtEnd) return false;
         stamp = new Stamp((days * MsPerDay) + ms, offset, StampFineness.Time);
@@ -36,32 +36,48 @@ internal static partial class StampText
         return TryTimeOfDay(ref scan, out msOfDay) && scan.AtEnd;
     }
 
+    /// <summary>Whether a text is one number of date and time: 202403010930, with or without seconds.</summary>
+    private static bool IsCompact(ReadOnlySpan<char> text) => text.Length is 12 or 14 && text.IndexOfAnyExceptInRange('0', '9') < 0;
+
+    private static bool TryAnyDate(ref Scan scan, DateOrder order, out long days, out StampFineness fineness)
+    {
+        var start = scan;
+        if (TryDate(ref scan, order, out days, out fineness)) return true;
+        scan = start;
+        if (TryNamedParts(ref scan, out days, out fineness)) return true;
+        scan = start;
+        // A word in front that is no part of the date may be the day of the week: Wed 01.05.2024.
+        if (!scan.TakeWord(out var word) || !MonthNames.IsWeekday(word) || !scan.TakeAnyOf(" .,")) return false;
+        start = scan;
+        if (TryDate(ref scan, order, out days, out fineness)) return true;
+        scan = start;
+        return TryNamedParts(ref scan, out days, out fineness);
+    }
+
     private static bool TryDate(ref Scan scan, DateOrder order, out long days, out StampFineness fineness)
     {
         days = 0;
         fineness = StampFineness.Day;
-        if (!scan.TakeNumberOrMonth(out var a, out var aLength)) return false;
+        if (!scan.TakeDigits(8, out var a, out var aLength)) return false;
         if (aLength == 8) return TryDay(a / 10_000, a / 100 % 100, a % 100, out days);
-        if (aLength is 12 or 14) return false;
-        if (!scan.TakeDateMark(out var mark)) return false;
-        if (!scan.TakeNumberOrMonth(out var b, out var bLength)) return false;
+        if (aLength == 4 && scan.TakeWeekMark()) return TryWeek(ref scan, a, out days, out fineness);
+        if (!scan.TakeDateMark(out var mark) || !scan.TakeDigits(8, out var b, out var bLength)) return false;
+        if (aLength == 4 && bLength == 3 && mark == '-') return TryDayOfYear(a, b, out days);
         if (aLength == 4 && !scan.Peek(mark))
         {
             fineness = StampFineness.Month;
-            return scan.AtEnd && bLength is 2 or Scan.MonthName && TryDay(a, b, 1, out days);
+            return scan.AtEnd && bLength == 2 && TryDay(a, b, 1, out days);
         }
         if (scan.AtEnd && bLength == 4)
         {
-            // Mar 2024, 03/2024.
+            // 03/2024.
             fineness = StampFineness.Month;
-            return (aLength == Scan.MonthName || (aLength <= 2 && mark != '.')) && TryDay(b, a, 1, out days);
+            return aLength <= 2 && mark != '.' && TryDay(b, a, 1, out days);
         }
-        if (!scan.Take(mark) || !scan.TakeNumberOrMonth(out var c, out var cLength)) return false;
+        if (!scan.Take(mark) || !scan.TakeDigits(8, out var c, out var cLength)) return false;
         if (aLength == 4) return bLength <= 2 && cLength <= 2 && TryDay(a, b, c, out days);
         if (cLength == 2) c += ShortYears;
         else if (cLength != 4) return false;
-        if (aLength == Scan.MonthName) return bLength <= 2 && TryDay(c, a, b, out days);
-        if (bLength == Scan.MonthName) return aLength <= 2 && TryDay(c, b, a, out days);
         if (aLength > 2 || bLength > 2) return false;
         return order switch
         {
@@ -87,10 +103,10 @@ internal static partial class StampText
         ms = 0;
         if (!scan.TakeDigits(2, out var hour, out var hourLength)) return false;
         int minute, second = 0, fraction = 0;
-        if (scan.Take(':'))
+        if (scan.TakeTimeMark(out var mark))
         {
             if (!scan.TakeDigits(2, out minute, out var length) || length != 2) return false;
-            if (scan.Take(':'))
+            if (scan.Take(mark))
             {
                 if (!scan.TakeDigits(2, out second, out length) || length != 2) return false;
                 if ((scan.Take('.') || scan.Take(',')) && !scan.TakeFraction(out fraction)) return false;
@@ -114,120 +130,21 @@ internal static partial class StampText
         minutes = null;
         if (scan.AtEnd) return true;
         scan.Take(' ');
-        if (scan.Take('Z') || scan.Take('z'))
+        var isZulu = scan.Peek('Z') || scan.Peek('z');
+        if (scan.TakeClockName(out var named))
         {
-            minutes = 0;
-            return true;
+            minutes = named;
+            if (isZulu || named != 0 || scan.AtEnd || scan.Peek('[')) return scan.TakeZoneInBrackets();
         }
         var sign = scan.Take('+') ? 1 : scan.Take('-') ? -1 : 0;
-        if (sign == 0 || !scan.TakeDigits(2, out var hours, out var length) || length != 2 || hours > 18) return false;
+        if (sign == 0 || !scan.TakeDigits(2, out var hours, out var length) || (length != 2 && minutes is null) || hours > 18) return false;
         var extra = 0;
-        if (!scan.AtEnd)
+        if (!scan.AtEnd && !scan.Peek('['))
         {
             scan.Take(':');
             if (!scan.TakeDigits(2, out extra, out length) || length != 2 || extra > 59) return false;
         }
         minutes = sign * ((hours * 60) + extra);
-        return true;
-    }
-
-    private ref struct Scan(ReadOnlySpan<char> text)
-    {
-        /// <summary>What <see cref="TakeNumberOrMonth"/> gives as the length of a month's name.</summary>
-        internal const int MonthName = 99;
-
-        private static readonly string[] Months =
-            ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-
-        private static readonly string[] LongMonths =
-            ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
-
-        private readonly ReadOnlySpan<char> _text = text;
-        private int _at;
-
-        internal readonly bool AtEnd => _at >= _text.Length;
-
-        internal readonly bool Peek(char c) => _at < _text.Length && _text[_at] == c;
-
-        internal bool Take(char c)
-        {
-            if (!Peek(c)) return false;
-            _at++;
-            return true;
-        }
-
-        internal bool TakeDigits(int most, out int value, out int length)
-        {
-            value = 0;
-            length = 0;
-            while (length < most && _at < _text.Length && char.IsAsciiDigit(_text[_at]))
-            {
-                value = (value * 10) + (_text[_at++] - '0');
-                length++;
-            }
-            return length > 0;
-        }
-
-        internal bool TakeFraction(out int milliseconds)
-        {
-            milliseconds = 0;
-            var length = 0;
-            while (_at < _text.Length && char.IsAsciiDigit(_text[_at]))
-            {
-                if (length < 3) milliseconds = (milliseconds * 10) + (_text[_at] - '0');
-                length++;
-                _at++;
-            }
-            for (var i = length; i < 3; i++) milliseconds *= 10;
-            return length is > 0 and <= 9;
-        }
-
-        internal bool TakeNumberOrMonth(out int value, out int length)
-        {
-            var start = _at;
-            while (_at < _text.Length && char.IsAsciiLetter(_text[_at])) _at++;
-            if (_at == start) return TakeDigits(8, out value, out length);
-            var word = _text[start.._at].ToString();
-            value = Math.Max(
-                Array.FindIndex(Months, m => string.Equals(m, word, StringComparison.OrdinalIgnoreCase)),
-                Array.FindIndex(LongMonths, m => string.Equals(m, word, StringComparison.OrdinalIgnoreCase))) + 1;
-            length = MonthName;
-            return value > 0;
-        }
-
-        internal bool TakeDateMark(out char mark)
-        {
-            mark = AtEnd ? '\0' : _text[_at];
-            if (mark is not ('-' or '/' or '.' or ' ')) return false;
-            _at++;
-            return true;
-        }
-
-        internal bool TakeDateTimeGap()
-        {
-            if (Take('T') || Take('t')) return true;
-            Take(',');
-            var any = false;
-            while (Take(' ')) any = true;
-            return any;
-        }
-
-        internal bool TakeHalfOfDay(ref int hour)
-        {
-            var saved = _at;
-            while (Take(' ')) { }
-            var rest = _text[_at..];
-            var am = rest.StartsWith("am", StringComparison.OrdinalIgnoreCase);
-            var pm = rest.StartsWith("pm", StringComparison.OrdinalIgnoreCase);
-            if (!am && !pm)
-            {
-                _at = saved;
-                return true;
-            }
-            _at += 2;
-            if (hour is < 1 or > 12) return false;
-            hour = (hour % 12) + (pm ? 12 : 0);
-            return true;
-        }
+        return scan.TakeZoneInBrackets();
     }
 }

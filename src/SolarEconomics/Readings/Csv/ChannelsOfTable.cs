@@ -18,6 +18,12 @@ internal static class ChannelsOfTable
         for (var c = 0; c < rows.Values.Count; c++)
         {
             var column = rows.Values[c];
+            // A column without a unit that is empty from top to bottom holds nothing that could be lost.
+            if (!column.IsEnergy && column.Meaning.Flow == FlowKind.Unknown && !table.Quality(c).ContainsAnyExcept(Quality.Missing))
+            {
+                problems.Note(0, column.Index + 1, column.Meaning.Header, $"nothing under \"{column.Name}\"", "numbers, or no such column; it was left out");
+                continue;
+            }
             var channel = column.Meaning.Kind switch
             {
                 ColumnKind.Power => PowerColumn.ToEnergy(table, c, times, options.LongestBridge, column, problems),

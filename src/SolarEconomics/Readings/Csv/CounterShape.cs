@@ -66,7 +66,8 @@ internal static class CounterShape
         if (readings < FewestReadings || rises < FewestRises || level < LevelInSteps) return ColumnKind.Energy;
         if (!LastsDays(atMs)) return ColumnKind.Energy;
         var days = Period.DaysBetween(DayOf(atMs[0], clock), DayOf(atMs[atMs.Count - 1], clock)) + 1;
-        var daily = falls > 0 && fallsToZero == falls && falls <= MostOnDays(daysWithFalls) && falls * 2 >= days - 1 && rises >= days * RisesPerDay;
+        // A daily counter stands still by night, or rises by steps that differ; what rises by one step in every row was made so.
+        var daily = falls > 0 && (varied || rises * 10L < (readings - 1 - falls) * 9L) && fallsToZero == falls && falls <= MostOnDays(daysWithFalls) && falls * 2 >= days - 1 && rises >= days * RisesPerDay;
         return daily ? ColumnKind.DailyCounter : varied && falls <= mostResets ? ColumnKind.Counter : ColumnKind.Energy;
     }
 

@@ -61,7 +61,15 @@ internal sealed partial class CsvRows : IRowTaker
             _problems.Lost(line, _layout.Fields + 1, Raw(fields), $"{Count(fields.Length)} fields", $"{Count(_layout.Fields)}, as in the header; a decimal comma or a mark in a text may part a field in two. Nothing of the row was counted");
             return;
         }
-        if (!Accept(Instant(stamp, line, fields[stampIndex], out var startMs), line, fields)) return;
+        long startMs;
+        if (_layout.Stamp.Parts is { Passed: true } parts)
+        {
+            if (!TryPassed(stamp, fields, parts, line, out startMs)) return;
+        }
+        else if (!Accept(Instant(stamp, line, fields[stampIndex], out startMs), line, fields))
+        {
+            return;
+        }
         var row = Table.Add(startMs, line);
         if (EndColumn >= 0) TakeEnd(fields, startMs, row, line);
         for (var v = 0; v < _values.Length; v++) TakeCell(fields, v, row, line);
@@ -147,8 +155,17 @@ internal sealed partial class CsvRows : IRowTaker
         }
         var field = fields[index];
         if (IsEmptyWord(field)) return;
-        if (_layout.Numbers.TryRead(field, out var number)) SetNumber(row, column, number, line);
+        if (TryNumber(field, _values[column], out var number)) SetNumber(row, column, number, line);
         else _problems.Lost(line, index + 1, field, $"\"{ProblemList.Shorten(field)}\" under \"{_values[column].Name}\"", "a number or nothing; the cell counts as missing");
+    }
+
+    /// <summary>Reads a number in the column's own unit; a cell may name another one of the same kind.</summary>
+    private bool TryNumber(string field, ValueColumn column, out double number)
+    {
+        if (_layout.Numbers.TryRead(field, out number)) return true;
+        if (!CellUnit.TrySplit(field, out var text, out var unit) || !column.TakesUnit(unit) || !_layout.Numbers.TryRead(text, out number)) return false;
+        number = column.FromUnit(number, unit);
+        return true;
     }
 
     private void TakeRowWithoutTime(ReadOnlySpan<string> fields, int line)
@@ -172,7 +189,7 @@ internal sealed partial class CsvRows : IRowTaker
     {
         var sum = 0.0;
         foreach (var value in _values)
-            if (value.Meaning.Kind is ColumnKind.Energy or ColumnKind.Net && value.Index < fields.Length && _layout.Numbers.TryRead(fields[value.Index], out var number))
+            if (value.Meaning.Kind is ColumnKind.Energy or ColumnKind.Net && value.Index < fields.Length && TryNumber(fields[value.Index], value, out var number))
             {
                 var kwh = value.Scale(number);
                 if (Math.Abs(kwh) <= TooLargeKwh) sum += kwh;
@@ -182,6 +199,7 @@ internal sealed partial class CsvRows : IRowTaker
 
     private bool TryStamp(ReadOnlySpan<string> fields, out Stamp stamp)
     {
+        if (_layout.Stamp.Parts is { } parts) return TryParts(fields, parts, out stamp);
         if (!TryStampText(fields[_layout.Stamp.Index], out stamp)) return false;
         if (_layout.Stamp.TimeIndex < 0) return true;
         if (stamp.Fineness != StampFineness.Day || _layout.Stamp.TimeIndex >= fields.Length) return false;
@@ -193,6 +211,7 @@ internal sealed partial class CsvRows : IRowTaker
     private bool TryStampText(string text, out Stamp stamp)
     {
         if (_layout.Stamp.Form == StampForm.Text) return StampText.TryRead(text, _layout.Stamp.Order, out stamp);
+        if (_layout.Stamp.Form == StampForm.DaysOfWorkbook) return SerialDates.TryRead(text, _layout.Numbers, _layout.Stamp.DayZero, out stamp);
         stamp = default;
         if (!UnixText.TryRead(text, out var number, out var thousandths)) return false;
         var ms = _layout.Stamp.Form == StampForm.UnixSeconds && number < 1L << 40 ? (number * 1000) + thousandths : number;
@@ -218,7 +237,7 @@ internal sealed partial class CsvRows : IRowTaker
     private static bool IsSet(string field) =>
         field.AsSpan().Trim() is "1" or "true" or "TRUE" or "True" or "yes";
 
-    private static bool IsEmptyWord(string field) =>
+    internal static bool IsEmptyWord(string field) =>
         string.IsNullOrWhiteSpace(field) || field.AsSpan().Trim() is "-" or "NULL" or "null" or "NaN" or "nan" or "N/A" or "n/a" or "NA" or "--";
 
     private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -6,20 +6,21 @@ namespace SolarEconomics;
 internal static class CsvSniff
 {
     private const int LinesLookedAt = 400;
-    private static readonly char[] Delimiters = [',', ';', '\t', '|'];
+    internal static readonly char[] Delimiters = [',', ';', '\t', '|'];
 
     /// <summary>Whether some line of the head holds a time and a number: enough to call it a table of readings.</summary>
     internal static bool LooksLikeTable(RecordFile file)
     {
         var encoding = CsvText.EncodingOf(file.Head);
-        return Find(CsvText.HeadLines(file, encoding)) is not null;
+        var lines = CsvText.HeadLines(file, encoding);
+        return Find(lines, StampSniff.IsStamp) is not null || TimePartsSniff.Find(lines) is not null || SerialDates.Find(lines) is not null;
     }
 
     internal static CsvLayout Layout(RecordFile file, ReadOptions options)
     {
         var encoding = CsvText.EncodingOf(file.Head);
         var lines = CsvText.HeadLines(file, encoding);
-        var table = Find(lines) ?? throw Throw.NoTable(file.Name, lines);
+        var table = Find(lines, StampSniff.IsStamp) ?? TimePartsSniff.Find(lines) ?? SerialDates.Table(file, lines, options) ?? throw Throw.NoTable(file.Name, lines);
         var rows = table.Rows;
         var (headers, unitRow) = Headers(lines, table);
         var fields = headers.Length > 0 ? headers.Length : rows.Max(r => r.Length);
@@ -59,12 +60,16 @@ internal static class CsvSniff
         var number = index + 1;
         if (index == stamp.Index || index == stamp.TimeIndex)
             return new(header, FlowKind.Unknown, "", ColumnKind.Stamp, $"column {number} \"{header}\" is read as the time because its fields are times") { Number = number };
+        if (stamp.Parts?.Columns.Contains(index) == true)
+            return new(header, FlowKind.Unknown, "", ColumnKind.Stamp, $"column {number} \"{header}\" is read as a part of the time because its header says so") { Number = number };
         if (index == stamp.EndIndex)
             return new(header, FlowKind.Unknown, "", ColumnKind.StampEnd, $"column {number} \"{header}\" is read as the end of the interval because its fields are times too") { Number = number };
         var correction = options.Columns.FirstOrDefault(c => c.Corrects(header));
         if (correction is not null)
             return correction with { Header = header, Number = number, Reason = $"column {number} \"{header}\" is read as {HeaderWords.Name(correction.Flow)} in {correction.Unit} because {correction.Reason}" };
-        var meaning = HeaderWords.Understand(header, number, unitRow is not null && index < unitRow.Length ? unitRow[index] : null, options.UnitWhereNone);
+        var meaning = unitRow is null && CellUnit.OfColumn(rows, index) is { } unit
+            ? HeaderWords.Understand(header, number, unit, options.UnitWhereNone, "its first number")
+            : HeaderWords.Understand(header, number, unitRow is not null && index < unitRow.Length ? unitRow[index] : null, options.UnitWhereNone);
         if (meaning.Kind is ColumnKind.Ignored or ColumnKind.QualityWords || HasNumbers(rows, index, numbers)) return meaning;
         // A column may be empty for years before its first number.
         var allBlank = rows.All(r => index >= r.Length || string.IsNullOrWhiteSpace(r[index]));
@@ -74,7 +79,7 @@ internal static class CsvSniff
     }
 
     private static bool HasNumbers(IReadOnlyList<string[]> rows, int index, NumberText numbers) =>
-        rows.Any(r => index < r.Length && numbers.TryRead(r[index], out _));
+        rows.Any(r => index < r.Length && numbers.TryRead(CellUnit.Bare(r[index]), out _));
 
     private static void RefuseUnknownCorrections(string file, string[] headers, ReadOptions options)
     {
@@ -84,7 +89,7 @@ internal static class CsvSniff
     }
 
     /// <summary>The delimiter under which most lines hold a time and something beside it, and the field in which the time stands.</summary>
-    private static CsvTable? Find(IReadOnlyList<string> lines)
+    internal static CsvTable? Find(IReadOnlyList<string> lines, Func<string, bool> isStamp)
     {
         CsvTable? best = null;
         var bestScore = 0;
@@ -95,10 +100,10 @@ internal static class CsvSniff
             for (var field = 0; field < Math.Min(split.Max(s => s.Length), 12); field++)
             {
                 var index = field;
-                var rows = split.FindAll(s => IsRow(s, index));
+                var rows = split.FindAll(s => IsRow(s, index, isStamp));
                 if (rows.Count <= bestScore) continue;
                 bestScore = rows.Count;
-                var first = split.FindIndex(s => IsRow(s, index));
+                var first = split.FindIndex(s => IsRow(s, index, isStamp));
                 best = new CsvTable(delimiter, index, first + 1, rows);
             }
         }
@@ -123,16 +128,16 @@ internal static class CsvSniff
 
     private static int UsualFields(CsvTable table) => table.Rows.GroupBy(r => r.Length).OrderByDescending(g => g.Count()).First().Key;
 
-    private static bool IsRow(string[] fields, int stamp)
+    private static bool IsRow(string[] fields, int stamp, Func<string, bool> isStamp)
     {
-        if (fields.Length < 2 || stamp >= fields.Length || !StampSniff.IsStamp(fields[stamp])) return false;
+        if (fields.Length < 2 || stamp >= fields.Length || !isStamp(fields[stamp])) return false;
         for (var i = 0; i < fields.Length; i++)
             if (i != stamp && (string.IsNullOrWhiteSpace(fields[i]) || LooksLikeNumber(fields[i]))) return true;
         return false;
     }
 
     private static bool LooksLikeNumber(string field) =>
-        field.AsSpan().Trim().IndexOfAnyExcept("0123456789.,'’-+eE  ") < 0 && field.Any(char.IsAsciiDigit);
+        CellUnit.Bare(field).AsSpan().Trim().IndexOfAnyExcept("0123456789.,'\u2019-\u2212+eE \u00A0\u202F\u2009") < 0 && field.Any(char.IsAsciiDigit);
 
     /// <summary>The header lines straight above the data: one or several, joined column by column; a line of units apart.</summary>
     private static (string[] Headers, string[]? Units) Headers(IReadOnlyList<string> lines, CsvTable table)

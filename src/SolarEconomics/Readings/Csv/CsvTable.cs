@@ -5,4 +5,8 @@ namespace SolarEconomics;
 /// <param name="StampIndex">Field of the time, counted from 0.</param>
 /// <param name="FirstLine">Line of the first row, counted from 1.</param>
 /// <param name="Rows">The rows of the head, split into fields.</param>
-internal sealed record CsvTable(char Delimiter, int StampIndex, int FirstLine, IReadOnlyList<string[]> Rows);
+internal sealed record CsvTable(char Delimiter, int StampIndex, int FirstLine, IReadOnlyList<string[]> Rows)
+{
+    /// <summary>Where the parts of the time stand apart; <see langword="null"/> where it stands in one field.</summary>
+    internal TimeParts? Parts { get; init; }
+}

@@ -5,10 +5,13 @@ namespace SolarEconomics;
 /// <summary>Finds the encoding of a text file, and the lines and fields of its head.</summary>
 internal static class CsvText
 {
-    /// <summary>The encoding by mark or by the pattern of zero bytes; UTF-8 where the bytes allow it, else Latin-1, in which every byte is a letter.</summary>
+    private static readonly Encoding Western = CodePagesEncodingProvider.Instance.GetEncoding(1252)!;
+
+    /// <summary>The encoding by mark or by the pattern of zero bytes; UTF-8 where the bytes allow it, else Windows-1252, which is Latin-1 with letters in place of controls.</summary>
     internal static Encoding EncodingOf(ReadOnlySpan<byte> head)
     {
         if (head.StartsWith(new byte[] { 0xEF, 0xBB, 0xBF })) return new UTF8Encoding(encoderShouldEmitUTF8Identifier: true);
+        if (head.StartsWith(new byte[] { 0xFF, 0xFE, 0, 0 })) return Encoding.UTF32;
         if (head.StartsWith(new byte[] { 0xFF, 0xFE })) return Encoding.Unicode;
         if (head.StartsWith(new byte[] { 0xFE, 0xFF })) return Encoding.BigEndianUnicode;
         var sample = head[..Math.Min(head.Length, 1024)];
@@ -21,7 +24,7 @@ internal static class CsvText
         }
         if (odd * 4 > sample.Length && even == 0) return Encoding.Unicode;
         if (even * 4 > sample.Length && odd == 0) return Encoding.BigEndianUnicode;
-        return IsUtf8(head) ? new UTF8Encoding(encoderShouldEmitUTF8Identifier: false) : Encoding.Latin1;
+        return IsUtf8(head) ? new UTF8Encoding(encoderShouldEmitUTF8Identifier: false) : Western;
     }
 
     private static bool IsUtf8(ReadOnlySpan<byte> head)

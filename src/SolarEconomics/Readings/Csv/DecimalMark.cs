@@ -3,8 +3,8 @@ namespace SolarEconomics;
 /// <summary>Decides from the numbers themselves whether they use a decimal point or comma. Where both are possible, the file is refused with both readings.</summary>
 internal sealed class DecimalMark
 {
-    private const string Letters = "0123456789.,'’-+\u00A0\u202F ";
-    private const string SpaceMarks = "'’\u00A0\u202F ";
+    private const string Letters = "0123456789.,'’-\u2212+\u00A0\u202F\u2009 ";
+    private const string SpaceMarks = "'’\u00A0\u202F\u2009 ";
 
     private readonly char _delimiter;
     private int _commas;
@@ -20,7 +20,7 @@ internal sealed class DecimalMark
         var mark = new DecimalMark(table.Delimiter);
         foreach (var row in table.Rows)
             for (var i = 0; i < Math.Min(row.Length, fields); i++)
-                if (i != table.StampIndex) mark.Look(row[i].Trim());
+                if (i != table.StampIndex) mark.Look(CellUnit.Bare(row[i]).Trim());
         return mark.Decide(file);
     }
 

@@ -37,12 +37,12 @@ internal static partial class HeaderWords
     internal static bool HintsAtCounter(string header) => Any(Split(header), CounterHints);
 
     /// <summary>The meaning of a column of numbers.</summary>
-    internal static ColumnMeaning Understand(string header, int number, string? unitRow, string? unitWhereNone)
+    internal static ColumnMeaning Understand(string header, int number, string? unitRow, string? unitWhereNone, string unitSource = "the row of units")
     {
         var text = header.Trim();
         if (text.StartsWith(QualityWords.HeaderBegin, StringComparison.OrdinalIgnoreCase))
             return new(header, FlowKind.Unknown, "", ColumnKind.QualityWords, $"column {number} \"{text}\" is read as words on another column's values because its header says so") { Number = number };
-        var unit = UnitOf(ref text, unitRow, out var unitReason);
+        var unit = UnitOf(ref text, unitRow, unitSource, out var unitReason);
         var words = Split(text);
         var named = text.Length == 0 ? $"column {number}" : $"column {number} \"{header.Trim()}\"";
 
@@ -91,12 +91,12 @@ internal static partial class HeaderWords
         return (FlowKind.Unknown, null);
     }
 
-    private static EnergyUnit? UnitOf(ref string text, string? unitRow, out string reason)
+    private static EnergyUnit? UnitOf(ref string text, string? unitRow, string unitSource, out string reason)
     {
         reason = "neither its header nor a row of units names one";
         if (!string.IsNullOrWhiteSpace(unitRow) && EnergyUnit.Find(unitRow.Trim().Trim('(', ')', '[', ']')) is { } inRow)
         {
-            reason = $"the row of units says {inRow.Name}";
+            reason = $"{unitSource} says {inRow.Name}";
             return inRow;
         }
         foreach (Match match in Bracketed().Matches(text))

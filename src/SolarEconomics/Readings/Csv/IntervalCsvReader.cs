@@ -33,6 +33,7 @@ internal sealed class IntervalCsvReader : IRecordReader
         options.Progress?.Report(1);
         if (rows.Table.Rows == 0) throw NoRows(file, problems);
         var channels = ChannelsOfTable.Make(rows, layout, options, problems, file.Name);
+        if (channels.Count == 0) throw NoColumns(file, rows.Columns, problems);
         return new RecordContent(file.Path, Format, rows.DayClock) { Channels = channels, Problems = problems.ToList(), Columns = rows.Columns };
     }
 
@@ -43,6 +44,7 @@ internal sealed class IntervalCsvReader : IRecordReader
         options.Progress?.Report(1);
         if (rows.Channels.Count == 0) throw NoRows(file, problems);
         var channels = rows.Channels.SelectMany(c => ChannelsOfTable.Make(c, layout, options, problems, file.Name)).ToList();
+        if (channels.Count == 0) throw NoColumns(file, layout.Columns, problems);
         return new RecordContent(file.Path, Format, rows.Channels[0].DayClock)
         {
             Channels = channels,
@@ -70,6 +72,10 @@ internal sealed class IntervalCsvReader : IRecordReader
 
     private static RecordException NoRows(RecordFile file, ProblemList problems) =>
         Throw.NothingToRead(file.Name, "no row that could be counted", "rows with a time and numbers as under its header. See the problems listed", problems.ToList());
+
+    private static RecordException NoColumns(RecordFile file, IReadOnlyList<ColumnMeaning> columns, ProblemList problems) =>
+        Throw.NothingToRead(file.Name, "no column of energy, power or counter states (" + string.Join("; ", columns.Where(c => c.Kind == ColumnKind.Ignored).Select(c => c.Reason)) + ")",
+            "one at least, with its unit in the header. Say ColumnMeaning.Of in the options where a column is misunderstood", problems.ToList());
 
     /// <summary>Rows by the length of those in the head, with a little room: arrays are then seldom grown.</summary>
     private static int ExpectedRows(RecordFile file)

@@ -20,7 +20,7 @@ internal sealed record LongForm(int NameIndex, int UnitIndex)
         var times = table.Rows.Select(r => Time(r, stamp)).Distinct(StringComparer.Ordinal).Count();
         for (var i = 0; i < headers.Length; i++)
         {
-            if (i == stamp.Index || i == stamp.TimeIndex || i == stamp.EndIndex || i == unit) continue;
+            if (i == stamp.Index || i == stamp.TimeIndex || i == stamp.EndIndex || i == unit || stamp.Parts?.Columns.Contains(i) == true) continue;
             var index = i;
             var names = table.Rows.Select(r => index < r.Length ? r[index].Trim() : "").ToList();
             var different = names.Distinct(StringComparer.OrdinalIgnoreCase).Count();
@@ -33,8 +33,17 @@ internal sealed record LongForm(int NameIndex, int UnitIndex)
         return null;
     }
 
-    private static string Time(string[] row, StampColumns stamp) =>
-        stamp.TimeIndex >= 0 && stamp.TimeIndex < row.Length ? row[stamp.Index] + " " + row[stamp.TimeIndex] : row[stamp.Index];
+    /// <summary>Whether a header says that its texts name channels or meters.</summary>
+    internal static bool NamesChannels(string header) => Has(NameHeaders, header);
+
+    /// <summary>All that a row says of its time.</summary>
+    private static string Time(string[] row, StampColumns stamp)
+    {
+        var places = new List<int> { stamp.Index };
+        if (stamp.TimeIndex >= 0) places.Add(stamp.TimeIndex);
+        if (stamp.Parts is { } parts) places.AddRange(parts.Columns);
+        return string.Join(' ', places.Where(p => p < row.Length).Select(p => row[p]));
+    }
 
     private static bool Has(string[] words, string header) =>
         header.Split([' ', '_', '-', '(', ')'], StringSplitOptions.RemoveEmptyEntries) is { Length: > 0 } parts && Array.Exists(parts, p => words.Contains(p, StringComparer.OrdinalIgnoreCase))

@@ -16,8 +16,19 @@ internal readonly record struct NumberText(char Decimal, char? Thousands)
         number = 0;
         text = text.Trim();
         if (text.IsEmpty || text.Length > Longest) return false;
-        Span<char> clean = stackalloc char[Longest];
+        Span<char> clean = stackalloc char[Longest + 1];
         var length = 0;
+        // Some programs write the sign behind the number, or a minus sign of its own letter before it.
+        if (text.Length > 1 && text[^1] == '-' && char.IsAsciiDigit(text[0]))
+        {
+            clean[length++] = '-';
+            text = text[..^1];
+        }
+        else if (text[0] == '\u2212')
+        {
+            clean[length++] = '-';
+            text = text[1..];
+        }
         var sinceThousands = -1;
         var seenDecimal = false;
         foreach (var c in text)
@@ -25,7 +36,7 @@ internal readonly record struct NumberText(char Decimal, char? Thousands)
             if (c == Thousands && !seenDecimal)
             {
                 // Groups of three after the first: 1,234,567. Anything else is another number than it seems.
-                if (sinceThousands is >= 0 and not 3 || length == 0) return false;
+                if (sinceThousands < 0 ? !CanBeFirstGroup(clean[..length]) : sinceThousands != 3) return false;
                 sinceThousands = 0;
                 continue;
             }
@@ -44,5 +55,12 @@ internal readonly record struct NumberText(char Decimal, char? Thousands)
         if (sinceThousands is >= 0 and not 3) return false;
         return double.TryParse(clean[..length], NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
             CultureInfo.InvariantCulture, out number) && double.IsFinite(number);
+    }
+
+    /// <summary>Whether digits may stand before the first mark of thousands: one to three, and no zero in front. 0 375 is two numbers, or a broken one.</summary>
+    private static bool CanBeFirstGroup(ReadOnlySpan<char> written)
+    {
+        var digits = written.TrimStart("+-");
+        return digits.Length is >= 1 and <= 3 && digits[0] is >= '1' and <= '9' && digits.IndexOfAnyExceptInRange('0', '9') < 0;
     }
 }

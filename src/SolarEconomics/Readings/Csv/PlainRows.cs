@@ -46,10 +46,10 @@ internal sealed partial class PlainRows
     /// <summary>Whether a table may have plain rows at all.</summary>
     internal static bool Suit(CsvLayout layout, ReadOptions options) =>
         options is { Zone: not null, PlainRowsToo: false }
-        && layout.Encoding.WebName is "utf-8" or "iso-8859-1"
+        && layout.Encoding.WebName is "utf-8" or "windows-1252"
         && !layout.Columns.Any(c => c.Kind == ColumnKind.QualityWords)
         && layout.Numbers == NumberText.Plain
-        && layout.Stamp is { Index: 0, Form: StampForm.Text, TimeIndex: < 0, EndIndex: < 0, Fineness: StampFineness.Time };
+        && layout.Stamp is { Index: 0, Form: StampForm.Text, TimeIndex: < 0, EndIndex: < 0, Parts: null, Fineness: StampFineness.Time };
 
     /// <summary>Reads all rows of a stream.</summary>
     internal static void Read(Stream stream, CsvLayout layout, CsvRows rows, Action tick)

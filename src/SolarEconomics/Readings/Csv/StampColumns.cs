@@ -11,6 +11,12 @@ internal sealed record StampColumns(int Index, StampForm Form)
     /// <summary>Field of the interval's end; −1 where the row states one time only.</summary>
     internal int EndIndex { get; init; } = -1;
 
+    /// <summary>Where parts of the time stand in columns of their own; <see langword="null"/> where they do not.</summary>
+    internal TimeParts? Parts { get; init; }
+
+    /// <summary>Day 0 of times that count days; days since 1970.</summary>
+    internal int DayZero { get; init; }
+
     internal DateOrder Order { get; init; } = DateOrder.YearMonthDay;
 
     internal StampFineness Fineness { get; init; } = StampFineness.Time;

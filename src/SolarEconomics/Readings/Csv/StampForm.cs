@@ -11,4 +11,7 @@ internal enum StampForm
 
     /// <summary>Whole milliseconds since 1970 UTC.</summary>
     UnixMilliseconds,
+
+    /// <summary>Days and parts of a day since the first day of a workbook, where the user says so.</summary>
+    DaysOfWorkbook,
 }

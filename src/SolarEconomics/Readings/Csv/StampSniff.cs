@@ -28,6 +28,9 @@ internal static class StampSniff
         var header = table.StampIndex < headers.Length ? headers[table.StampIndex] : "";
         var edge = options.StampEdge != StampEdge.FromRecord ? options.StampEdge
             : HeaderWords.NamesEnd(header) ? StampEdge.End : StampEdge.Start;
+        if (table.Parts is { } parts) return new StampColumns(table.StampIndex, StampForm.Text) { Edge = edge, Parts = parts, Fineness = parts.Fineness };
+        if (options.SerialDates != SerialDays.NotToldYet && Nearly(table, r => SerialDates.IsSerial(r[table.StampIndex])))
+            return SerialDates.Columns(table, options.SerialDates) with { Edge = edge };
         if (Nearly(table, r => UnixForm(r[table.StampIndex]) is not null && !IsTextStamp(r[table.StampIndex])))
             return new StampColumns(table.StampIndex, UnixForm(stamps.First(s => UnixForm(s) is not null))!.Value) { Edge = edge, EndIndex = EndIndex(table) };
         var order = options.DateOrder != DateOrder.FromRecord ? options.DateOrder : OrderOf(file, encoding, table, stamps);
@@ -35,6 +38,8 @@ internal static class StampSniff
         var fineness = stamps.Select(s => StampText.TryRead(s, order, out var stamp) ? stamp : (Stamp?)null).OfType<Stamp>()
             .GroupBy(s => s.Fineness).OrderByDescending(g => g.Count()).Select(g => g.Key).FirstOrDefault();
         var timeIndex = fineness == StampFineness.Day ? TimeIndex(table) : -1;
+        if (timeIndex < 0 && fineness == StampFineness.Day && TimePartsSniff.BesideDate(table, headers) is { } beside)
+            return new StampColumns(table.StampIndex, StampForm.Text) { Order = order, Edge = edge, Parts = beside, Fineness = StampFineness.Time };
         return new StampColumns(table.StampIndex, StampForm.Text)
         {
             Order = order,
@@ -67,11 +72,17 @@ internal static class StampSniff
     {
         if (stamps.TrueForAll(s => !DependsOnOrder(s))) return DateOrder.YearMonthDay;
         // A date with dots is written day first wherever it is written with dots.
-        if (stamps.Exists(s => s.Contains('.', StringComparison.Ordinal) && DependsOnOrder(s) && s.IndexOf('.', StringComparison.Ordinal) <= 3)) return DateOrder.DayMonthYear;
+        if (stamps.Exists(s => DependsOnOrder(s) && HasDotAfterDay(s))) return DateOrder.DayMonthYear;
         var shown = Shown(stamps);
         // The lines looked at first may end before the first day above 12.
         if (shown == DateOrder.FromRecord) shown = Shown(AllStamps(file, encoding, table));
         return shown != DateOrder.FromRecord && !MayBeginWithShortYear(stamps) ? shown : throw Throw.AmbiguousDates(file.Name, table.FirstLine, stamps);
+    }
+
+    private static bool HasDotAfterDay(string stamp)
+    {
+        var day = stamp.AsSpan(Math.Max(0, stamp.AsSpan().IndexOfAnyInRange('0', '9')));
+        return day.IndexOf('.') is 1 or 2;
     }
 
     private static DateOrder Shown(IEnumerable<string> stamps)

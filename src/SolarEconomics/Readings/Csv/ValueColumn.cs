@@ -24,6 +24,12 @@ internal sealed class ValueColumn(int index, ColumnMeaning meaning)
     /// <summary>kWh, or kW for power; the number as it stands where the unit is unknown.</summary>
     internal double Scale(double number) => _unit is null ? number : _unit.Scale(number);
 
+    /// <summary>Whether a cell may state its number in a unit: one of the same kind as the column's.</summary>
+    internal bool TakesUnit(EnergyUnit unit) => _unit is not null && unit.IsPower == _unit.IsPower && unit.IsActiveEnergy && _unit.IsActiveEnergy && unit.ToKilo > 0 && _unit.ToKilo > 0;
+
+    /// <summary>A number in the column's own unit from one in another.</summary>
+    internal double FromUnit(double number, EnergyUnit unit) => unit == _unit ? number : unit.Scale(number) / _unit!.Scale(1);
+
     private static string NameOf(int index, ColumnMeaning meaning)
     {
         var name = meaning.Header.Trim();

@@ -50,6 +50,6 @@ internal sealed class Nem12Reader : IRecordReader
     {
         var encoding = CsvText.EncodingOf(file.Head);
         var stream = file.Open();
-        return encoding.WebName is "utf-8" or "iso-8859-1" ? stream : System.Text.Encoding.CreateTranscodingStream(stream, encoding, System.Text.Encoding.UTF8);
+        return encoding.WebName is "utf-8" or "windows-1252" ? stream : System.Text.Encoding.CreateTranscodingStream(stream, encoding, System.Text.Encoding.UTF8);
     }
 }
