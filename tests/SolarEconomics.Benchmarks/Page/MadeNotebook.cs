@@ -21,6 +21,8 @@ internal static class MadeNotebook
         }
         var folder = Directory.CreateDirectory(Places.Made(Path.Combine("page", "notebooks"))).FullName;
         var path = Path.Combine(folder, name + ".ipynb");
+        // A program that was ended in the run before left a journal: it would be offered instead of answers.
+        foreach (var journal in Directory.EnumerateFiles(folder, $".{name}*.journal*")) File.Delete(journal);
         File.WriteAllText(path, new JsonObject { ["cells"] = cells, ["metadata"] = new JsonObject(), ["nbformat"] = 4, ["nbformat_minor"] = 5 }.ToJsonString());
         return path;
     }
