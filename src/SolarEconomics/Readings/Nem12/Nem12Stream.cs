@@ -31,11 +31,18 @@ internal sealed class Nem12Stream(string nmi, string suffix, string unit, int mi
         if (at + PerDay > _kwh.Length)
         {
             var length = Math.Max(32 * PerDay, _kwh.Length * 2);
-            Array.Resize(ref _kwh, length);
-            Array.Resize(ref _quality, length);
+            (_kwh, _quality) = (Grown(_kwh, length), Grown(_quality, length));
         }
         kwhOfDay = _kwh.AsSpan(at, PerDay);
         qualityOfDay = _quality.AsSpan(at, PerDay);
+    }
+
+    /// <summary>A longer copy whose end is not set to zero first: each day sets all of its values.</summary>
+    private static T[] Grown<T>(T[] values, int length)
+    {
+        var grown = GC.AllocateUninitializedArray<T>(length);
+        values.CopyTo(grown, 0);
+        return grown;
     }
 
     /// <summary>Keeps the day for which <see cref="Room"/> was filled.</summary>
