@@ -8,6 +8,8 @@ internal static class CellText
     /// <summary>Workbooks count days from here; a time of day alone stands on this day.</summary>
     private static readonly DateTime DayZero = new(1899, 12, 31, 0, 0, 0, DateTimeKind.Unspecified);
 
+    private const long NearSecondTicks = 50 * TimeSpan.TicksPerMillisecond;
+
     internal static string Of(object? value) => value switch
     {
         null => "",
@@ -20,11 +22,15 @@ internal static class CellText
         _ => value.ToString() ?? "",
     };
 
-    /// <summary>A date, a time of day, or both. Workbooks keep times as fractions of a day, so they are rounded to the second they mean.</summary>
+    /// <summary>A date, a time of day, or both. Workbooks keep times as fractions of a day, good to a few milliseconds: what is that near to a second is meant to be it.</summary>
     private static string Of(DateTime time)
     {
-        var rounded = new DateTime((time.Ticks + (TimeSpan.TicksPerSecond / 2)) / TimeSpan.TicksPerSecond * TimeSpan.TicksPerSecond, DateTimeKind.Unspecified);
-        var pattern = rounded <= DayZero.AddDays(1) ? "HH:mm:ss" : rounded.TimeOfDay == TimeSpan.Zero ? "yyyy-MM-dd" : "yyyy-MM-dd HH:mm:ss";
+        var second = Rounded(time.Ticks, TimeSpan.TicksPerSecond);
+        var ticks = Math.Abs(time.Ticks - second) <= NearSecondTicks ? second : Rounded(time.Ticks, TimeSpan.TicksPerMillisecond);
+        var rounded = new DateTime(ticks, DateTimeKind.Unspecified);
+        var pattern = rounded <= DayZero.AddDays(1) ? "HH:mm:ss" : rounded.TimeOfDay == TimeSpan.Zero ? "yyyy-MM-dd" : ticks == second ? "yyyy-MM-dd HH:mm:ss" : "yyyy-MM-dd HH:mm:ss.fff";
         return rounded.ToString(pattern, CultureInfo.InvariantCulture);
     }
+
+    private static long Rounded(long ticks, long unit) => (ticks + (unit / 2)) / unit * unit;
 }

@@ -34,7 +34,8 @@ internal static class ParquetColumns
 
     private static bool IsReadable(DataField field) =>
         IsText(field) || field.ClrType == typeof(DateTime) || field.ClrType == typeof(bool) || field.ClrType == typeof(double) || field.ClrType == typeof(float)
-        || field.ClrType == typeof(long) || field.ClrType == typeof(int) || field.ClrType == typeof(short) || field.ClrType == typeof(decimal);
+        || field.ClrType == typeof(long) || field.ClrType == typeof(int) || field.ClrType == typeof(short) || field.ClrType == typeof(decimal)
+        || field.ClrType == typeof(ulong) || field.ClrType == typeof(uint) || field.ClrType == typeof(ushort) || field.ClrType == typeof(byte) || field.ClrType == typeof(sbyte) || field.ClrType == typeof(DateOnly);
 
     private static bool IsText(DataField field) => field.ClrType == typeof(ReadOnlyMemory<char>) || field.ClrType == typeof(string);
 
@@ -44,7 +45,7 @@ internal static class ParquetColumns
         if (field.ClrType == typeof(DateTime))
         {
             var mark = field is DateTimeDataField { IsAdjustedToUTC: true } ? "Z" : "";
-            return ValuesAsync<DateTime>(group, field, time => time.ToString("yyyy-MM-dd HH:mm:ss.FFF", CultureInfo.InvariantCulture) + mark, cancel);
+            return ValuesAsync<DateTime>(group, field, time => time.ToString("yyyy-MM-dd HH:mm:ss.FFFFFFF", CultureInfo.InvariantCulture) + mark, cancel);
         }
         if (field.ClrType == typeof(bool)) return ValuesAsync<bool>(group, field, flag => flag ? "1" : "0", cancel);
         // A number that is none stands for a missing value in tables of floating point.
@@ -53,6 +54,12 @@ internal static class ParquetColumns
         if (field.ClrType == typeof(long)) return ValuesAsync<long>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
         if (field.ClrType == typeof(int)) return ValuesAsync<int>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
         if (field.ClrType == typeof(short)) return ValuesAsync<short>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(ulong)) return ValuesAsync<ulong>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(uint)) return ValuesAsync<uint>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(ushort)) return ValuesAsync<ushort>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(byte)) return ValuesAsync<byte>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(sbyte)) return ValuesAsync<sbyte>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
+        if (field.ClrType == typeof(DateOnly)) return ValuesAsync<DateOnly>(group, field, d => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), cancel);
         return ValuesAsync<decimal>(group, field, n => n.ToString(CultureInfo.InvariantCulture), cancel);
     }
 

@@ -31,6 +31,30 @@ public sealed class ParquetTests : IDisposable
     }
 
     [Theory]
+    [InlineData("UTINYINT")]
+    [InlineData("TINYINT")]
+    [InlineData("USMALLINT")]
+    [InlineData("UINTEGER")]
+    [InlineData("UBIGINT")]
+    public void Whole_numbers_of_every_size_are_read(string type)
+    {
+        var path = _places.At("sizes.parquet");
+        Ask($"""COPY (SELECT TIMESTAMPTZ '2024-06-01 00:00:00+00' + INTERVAL (i * 30) MINUTE AS "time", (i % 4 * 25)::{type} AS "export (Wh)" FROM range(200) t(i)) TO '{path}' (FORMAT parquet); SELECT 1""");
+        Assert.Equal(50 * 0.15, Assert.Single(Readings.Load(path, Dublin).Channels).Total.Kwh, 9);
+    }
+
+    [Theory]
+    [InlineData("TIMESTAMP_MS '2024-06-01 00:00:00.250'")]
+    [InlineData("TIMESTAMP_NS '2024-06-01 00:00:00.250'")]
+    [InlineData("TIMESTAMP '2024-06-01 00:00:00.250'")]
+    public void Times_of_every_unit_are_exact_to_the_millisecond(string time)
+    {
+        var path = _places.At("times.parquet");
+        Ask($"""COPY (SELECT {time} AS "time", 1.5::DOUBLE AS "import (kWh)" UNION ALL SELECT {time} + INTERVAL 1 HOUR, 2.5 ORDER BY 1) TO '{path}' (FORMAT parquet); SELECT 1""");
+        Assert.Equal(Instant.FromUtc(2024, 5, 31, 23, 0) + Duration.FromMilliseconds(250), Assert.Single(Readings.Load(path, Dublin).Channels).Start);
+    }
+
+    [Theory]
     [InlineData("TIMESTAMPTZ '2024-06-01 00:00:00+00' + INTERVAL (i * 30) MINUTE", 0)]
     [InlineData("TIMESTAMP '2024-06-01 00:00:00' + INTERVAL (i * 30) MINUTE", -60)]
     [InlineData("epoch(TIMESTAMP '2024-06-01 00:00:00' + INTERVAL (i * 30) MINUTE)::BIGINT", 0)]

@@ -33,6 +33,23 @@ public sealed class XlsxTests : IDisposable
     }
 
     [Fact]
+    public void Numbers_without_a_date_format_are_refused_with_both_readings_and_one_line_reads_them()
+    {
+        var path = _places.Write("bare.xlsx", Workbook.Of("", ("May", [["date", "import (kWh)"], .. Enumerable.Range(0, 96).Select(i => (object?[])[45413 + (i / 48.0), 0.25])])));
+        Assert.Contains("it is 1 May 2024 00:00 if it counts days as most workbooks do, from 1900", Assert.Throws<RecordException>(() => Readings.Load(path, Berlin)).Message, StringComparison.Ordinal);
+        var channel = Assert.Single(Readings.Load(path, Berlin, new ReadOptions { SerialDates = SerialDays.From1900 }).Channels);
+        Assert.Equal((Instant.FromUtc(2024, 4, 30, 22, 0), Duration.FromMinutes(30), 24.0), (channel.Start, channel.Step, channel.Total.Kwh));
+    }
+
+    [Fact]
+    public void A_time_between_two_seconds_keeps_its_milliseconds()
+    {
+        var start = new DateTime(2024, 5, 1, 12, 0, 0, 250);
+        var channel = Assert.Single(Read(("May", [["Time", "Import (kWh)"], [start, 1], [start.AddHours(1), 2]])).Channels);
+        Assert.Equal(Instant.FromUtc(2024, 5, 1, 10, 0) + Duration.FromMilliseconds(250), channel.Start);
+    }
+
+    [Fact]
     public void Every_sheet_with_a_table_is_read_and_its_channels_carry_its_name()
     {
         object?[][] days = [["Date", "Generation (kWh)"], .. Enumerable.Range(0, 31).Select(i => (object?[])[new DateOnly(2024, 3, 15).AddDays(i), 5 + (i % 3)])];

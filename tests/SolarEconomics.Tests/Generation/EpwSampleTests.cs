@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using NodaTime;
 
 namespace SolarEconomics.Tests.GenerationRoom;
@@ -12,8 +11,7 @@ public sealed class EpwSampleTests : IDisposable
 
     public void Dispose() => File.Delete(_path);
 
-    private static string Sample([CallerFilePath] string here = "") =>
-        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "data", "weather", "invented-harbour.epw"));
+    private static string Sample() => Path.Combine(Published.Root(), "tests", "data", "weather", "invented-harbour.epw");
 
     private EpwFile Broken(Func<List<string[]>, List<string[]>> change, int? year = null)
     {
