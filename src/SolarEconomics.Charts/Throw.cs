@@ -14,4 +14,7 @@ internal static class Throw
 
     internal static ArgumentException NothingToDraw(int found, string what, int expected, string parameter) =>
         new($"Found {found.ToString(CultureInfo.InvariantCulture)} {what}, expected at least {expected.ToString(CultureInfo.InvariantCulture)}. Work the result out over a span that its records cover.", parameter);
+
+    internal static ArgumentException NoBattery() =>
+        new("Found a plant without a battery, expected one with usable energy above 0 kWh. Give the plant a battery, for example new EnergySystem { Battery = Battery.Of(10, 0.9) }, or draw Chart() instead.", "flows");
 }

@@ -9,6 +9,9 @@ internal static class Throw
     internal static ArgumentException NothingCosts() =>
         new("Found no price of import and no generator, expected a price per kWh: without one every flow costs the same. Give the conditions their prices first, for example with PricedBy.");
 
+    internal static ArgumentException BillsOnOtherIntervals(IntervalGrid grid, Timeline time) => new(FormattableString.Invariant(
+        $"Found a tariff laid on {grid.Count} intervals from {grid.Start} and a run of {time.Count} intervals from {time.StartOf(0)}, expected the same ones. Lay the tariff on the run's own intervals with On."), "options");
+
     internal static ArgumentException NoControls() => new("Found no control, expected at least one to judge, for example Control.SelfConsumption.");
 
     internal static ArgumentOutOfRangeException AmountsTooLong(decimal sum, int decimals) =>

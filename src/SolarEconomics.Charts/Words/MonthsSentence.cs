@@ -32,6 +32,6 @@ internal static class MonthsSentence
         ? $"in {PeopleNumber.Month(view.Months[0], culture)}"
         : $"from {PeopleNumber.Month(view.Months[0], culture)} to {PeopleNumber.Month(view.Months[^1], culture)}";
 
-    private static string List(IReadOnlyList<string> parts) =>
+    internal static string List(IReadOnlyList<string> parts) =>
         parts.Count == 1 ? parts[0] : string.Join(", ", parts.Take(parts.Count - 1)) + " and " + parts[^1];
 }

@@ -4,8 +4,8 @@ namespace SolarEconomics.Solvers;
 /// <remarks>
 /// A linear program of the same plant and conditions, with every part that is not linear at its most favourable: charging does not slow near full, a generator
 /// has its lowest cost per kWh at any output, standby of an island may go unserved, and where charging and discharging (or import and export) exclude each
-/// other only their shares of what is possible may add up to one. Curtailment is free. Prices count per kWh: demand charges, blocks, caps and rounding are not
-/// in it, so for a tariff that has them this is no bound of the bill. Safe between threads.
+/// other only their shares of what is possible may add up to one. Curtailment is free. Prices count per kWh, unless whole bills are asked for by
+/// <see cref="BestPossibleOptions.Bills"/>: then demand and blocks are in it too. A waiting load is served as much by each deadline, and in all. Safe between threads.
 /// </remarks>
 public static class BestPossible
 {
@@ -14,28 +14,39 @@ public static class BestPossible
     /// <param name="options">Choices. Default: those of <see cref="BestPossibleOptions"/>.</param>
     /// <param name="progress">Receives the share done, 0 to 1, after each window.</param>
     /// <param name="cancel">Stops the work.</param>
-    /// <exception cref="ArgumentException">No price of import is known and there is no generator: every flow costs the same.</exception>
+    /// <exception cref="ArgumentException">No price of import is known and there is no generator: every flow costs the same. Or the tariff whose bills are asked for
+    /// stands on other intervals, or has a part that no linear program can say; the part is named.</exception>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
-    /// <remarks>Equation: min Σ import price · import − export price · export + fuel, upkeep and unserved kWh at their prices. Some seconds for the hours of a
-    /// year and one battery, a quarter of that in monthly windows. Source: best-1.</remarks>
+    /// <remarks>Equation: min Σ import price · import − export price · export + fuel, upkeep and unserved kWh at their prices. About a second for the hours of a
+    /// year and one battery. Source: best-1.</remarks>
     public static BestPossibleCost Of(EnergyFlows run, BestPossibleOptions? options = null, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(run);
         options ??= new BestPossibleOptions();
-        if (run.Conditions.ImportPricePerKwh.IsEmpty && run.System.Generator is null) throw Throw.NothingCosts();
+        if (options.Bills is null && run.Conditions.ImportPricePerKwh.IsEmpty && run.System.Generator is null) throw Throw.NothingCosts();
         var limits = new RunLimits(run, options);
-        var count = run.Time.Count;
-        var windows = (count + options.MostIntervals - 1) / options.MostIntervals;
-        var least = 0.0;
+        var starts = WindowStarts(run.Time.Count, options.MostIntervals, limits.Costs.Floor);
+        var least = limits.Costs.Floor?.Constant ?? 0;
         using var work = WorkProgress.Begin(progress);
-        for (var window = 0; window < windows; window++)
+        for (var window = 0; window < starts.Count; window++)
         {
-            var (from, to) = ((int)((long)count * window / windows), (int)((long)count * (window + 1) / windows));
-            using var program = new DispatchProgram(limits, from, to);
+            using var program = new DispatchProgram(limits, starts[window], window + 1 < starts.Count ? starts[window + 1] : run.Time.Count);
             least += program.Least(cancel);
-            work.Report((window + 1.0) / windows);
+            work.Report((window + 1.0) / starts.Count);
         }
-        return new BestPossibleCost(run.ControlName, limits.Costs.Of(run), least, windows);
+        return new BestPossibleCost(run.ControlName, limits.Costs.Of(run), least, starts.Count) { IsOfBills = options.Bills is not null };
+    }
+
+    /// <summary>Equal windows; where blocks or demand tie the intervals of a billing period together, as many whole periods as fit.</summary>
+    private static List<int> WindowStarts(int count, int most, BillFloor? floor)
+    {
+        var windows = (count + most - 1) / most;
+        if (floor is null || (floor.Excesses.Count == 0 && floor.Peaks.Count == 0)) return [.. Enumerable.Range(0, windows).Select(w => (int)((long)count * w / windows))];
+        var starts = new List<int> { 0 };
+        var edges = floor.PeriodStarts.Append(count).ToList();
+        for (var k = 1; k + 1 < edges.Count; k++)
+            if (edges[k + 1] - starts[^1] > most && edges[k] > starts[^1]) starts.Add(edges[k]);
+        return starts;
     }
 
     /// <summary>Runs each control and says how much of the reachable saving it got.</summary>

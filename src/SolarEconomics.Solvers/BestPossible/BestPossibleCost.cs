@@ -7,6 +7,9 @@ namespace SolarEconomics.Solvers;
 /// <param name="Windows">Linear programs it took; with one, the bound is the optimum but for the favours named at <see cref="BestPossible"/>.</param>
 public sealed record BestPossibleCost(string ControlName, double Cost, double LeastCost, int Windows)
 {
+    /// <summary>Whether both are whole bills, with fixed charges and rounding, rather than prices per kWh.</summary>
+    public bool IsOfBills { get; init; }
+
     /// <summary>By how much the control may have missed the best. 0 or more, but for last digits.</summary>
     public double Gap => Cost - LeastCost;
 }

@@ -25,7 +25,9 @@ public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFi
             [
                 "Each bound starts and ends at the charge of its control and serves as much. " +
                 "Charging that slows near full, part load of a generator and what excludes each other are taken at their most favourable; curtailment is free.",
-                "Prices per kWh only: demand charges, blocks, caps and fixed charges are not in it.",
+                Controls[0].Best.IsOfBills
+                    ? "Whole bills: fixed charges, blocks and demand are in both. Blocks that get cheaper count in the bound at their lowest price, minimum bills and limits of credit not at all, and rounding in the home's favour."
+                    : "Prices per kWh only: demand charges, blocks, caps and fixed charges are not in it.",
                 FormattableString.Invariant($"Found by linear programming in {Controls[0].Best.Windows} window{(Controls[0].Best.Windows == 1 ? "" : "s, each free to begin and end at any charge")}."),
             ],
             Cautions = [.. Cautions(Controls[0].Run.System)],

@@ -63,7 +63,14 @@ internal sealed class RunLimits
     internal double MostGeneratorKwh(int i) => _system.Generator is not { } generator || generator.IsQuietAt(Run.Time.Clock.MinuteOfDay[i]) ? 0 : generator.RatedKw * Hours(i);
 
     /// <summary>Without a price, what the control left unserved in that interval; with one, all wanted use.</summary>
-    internal double MostUnservedKwh(int i) => _isPriced ? UseKwh(i) + Waiting.Sum(w => w.MostKwh(i)) : Run[FlowPath.Unserved][i];
+    internal double MostUnservedKwh(int i)
+    {
+        if (_isPriced) return UseKwh(i) + Waiting.Sum(w => w.MostKwh(i) + w.MostLateKwh(i));
+        // What a waiting load gave up was asked of nobody in that interval.
+        var unserved = Run[FlowPath.Unserved][i];
+        foreach (var outcome in Run.Deferrable) unserved -= outcome.GivenUpKwh.Span[i];
+        return Math.Max(0, unserved);
+    }
 
     /// <summary>The reserve is a floor only where no outage lets it be used and the run began above it; what is lost at rest may go below.</summary>
     private double LeastStored()

@@ -73,4 +73,7 @@ internal static partial class Throw
 
     internal static TariffException NeedsUseAndGeneration(Tariff tariff) => new(
         $"Tariff \"{tariff.Name}\": found no use and generation in the energy to bill, expected both, since it buys all that is generated and sells all that is used.");
+
+    internal static ArgumentException NoBillFloor(Tariff tariff, string what) => new(
+        $"No bound: \"{tariff.Name}\" {what}, which no linear program can say; expected energy prices, blocks, demand and fixed charges. Leave the bills out of the options to judge by the prices per kWh alone.", "plan");
 }

@@ -2,6 +2,11 @@ namespace SolarEconomics;
 
 /// <summary>How a waiting load fared in a run.</summary>
 /// <param name="Name">Its name.</param>
-/// <param name="Kwh">What it was given in each interval. Unit: kWh.</param>
-/// <param name="MissedKwh">What it had not got by its deadlines. Unit: kWh.</param>
-public sealed record DeferrableOutcome(string Name, ReadOnlyMemory<double> Kwh, double MissedKwh);
+/// <param name="Kwh">What it was given in each interval, in time or late. Unit: kWh.</param>
+/// <param name="LateKwh">The part of <paramref name="Kwh"/> that came after its deadline. Unit: kWh.</param>
+/// <param name="GivenUpKwh">What was given up in each interval because it could not be served in time nor late. Unit: kWh.</param>
+public sealed record DeferrableOutcome(string Name, ReadOnlyMemory<double> Kwh, ReadOnlyMemory<double> LateKwh, ReadOnlyMemory<double> GivenUpKwh)
+{
+    /// <summary>All that was given up: it counts as wanted and not served. Unit: kWh.</summary>
+    public double MissedKwh => BandSums.Total(GivenUpKwh.Span);
+}

@@ -4,19 +4,12 @@ namespace SolarEconomics;
 internal sealed class DeferrableQueue
 {
     private readonly DeferrableState[] _loads;
-    private readonly double[] _runKwh;
 
-    internal DeferrableQueue(IReadOnlyList<DeferrableLoad> loads, Timeline time)
-    {
-        _loads = [.. loads.Select(load => new DeferrableState(load, time))];
-        _runKwh = new double[loads.Count == 0 ? 0 : time.Count];
-    }
+    internal DeferrableQueue(IReadOnlyList<DeferrableLoad> loads, Timeline time) => _loads = [.. loads.Select(load => new DeferrableState(load, time))];
 
     internal double MustKwh { get; private set; }
 
     internal double MayKwh { get; private set; }
-
-    internal double RunKwh(int i) => _loads.Length == 0 ? 0 : _runKwh[i];
 
     internal void Look(int i)
     {
@@ -32,18 +25,31 @@ internal sealed class DeferrableQueue
     /// <summary>Shares what runs now: what must first, then by the earliest deadline.</summary>
     internal void Run(int i, double kwh)
     {
-        if (_loads.Length == 0 || kwh == 0) return;
-        _runKwh[i] = kwh;
+        if (_loads.Length == 0) return;
         var mustShare = MustKwh > 0 ? Math.Min(1, kwh / MustKwh) : 0;
         var left = Math.Max(0, kwh - MustKwh);
-        foreach (var load in _loads) load.Run(i, load.MustKwh * mustShare);
         foreach (var load in _loads.OrderBy(l => l.HoursLeft(i)))
         {
             var more = Math.Min(left, load.MayKwh - load.MustKwh);
-            load.Run(i, more);
+            load.Run(i, (load.MustKwh * mustShare) + more);
             left -= more;
         }
     }
 
-    internal IReadOnlyList<DeferrableOutcome> Outcomes() => [.. _loads.Select(load => load.Outcome())];
+    /// <summary>What the loads got and gave up; the latter is added to what was wanted and to what was not served.</summary>
+    internal IReadOnlyList<DeferrableOutcome> Outcomes(double[] wantedKwh, double[] unservedKwh)
+    {
+        var outcomes = _loads.Select(load => load.Outcome()).ToList();
+        foreach (var outcome in outcomes)
+        {
+            var givenKwh = outcome.Kwh.Span;
+            var givenUpKwh = outcome.GivenUpKwh.Span;
+            for (var i = 0; i < wantedKwh.Length; i++)
+            {
+                wantedKwh[i] += givenKwh[i] + givenUpKwh[i];
+                unservedKwh[i] += givenUpKwh[i];
+            }
+        }
+        return outcomes;
+    }
 }

@@ -6,8 +6,8 @@ internal sealed partial class DispatchRun
     private void Settle(int i, Order order, Control control)
     {
         var (now, hours, converter) = (_now, _hours[i], _system.Converter);
-        _waiting.Run(i, order.DeferrableKwh!.Value);
-        var useKwh = now.UseKwh + order.DeferrableKwh.Value - order.ShedKwh;
+        var waitingKwh = order.DeferrableKwh!.Value;
+        var useKwh = now.UseKwh + waitingKwh - order.ShedKwh;
 
         // The DC bus: its arrays charge the battery first, the rest goes to the board as far as the converter takes it.
         var dcToBattery = Math.Min(order.ChargeKwh, now.DcGenerationKwh);
@@ -25,6 +25,9 @@ internal sealed partial class DispatchRun
         var battery = need.Serve(batteryToAc, mayCharge: false);
         var grid = need.Serve(now.MostImportKwh, mayCharge: true);
         DemandPossible(order, control, i, need, generator, battery);
+        // Where the plant has too little, a waiting load is the first to do without, as it can be tried again.
+        var stillWaitingKwh = Math.Min(waitingKwh, need.UseKwh);
+        _waiting.Run(i, waitingKwh - stillWaitingKwh);
 
         var mostExport = Math.Min(now.MostExportKwh, Math.Max(battery.LeftKwh, order.MostExportKwh ?? double.PositiveInfinity));
         var arraysToExport = Math.Min(arrays.LeftKwh, mostExport - battery.LeftKwh);
@@ -48,7 +51,7 @@ internal sealed partial class DispatchRun
         Column(FlowPath.GeneratorToUse)[i] = generator.ToUseKwh;
         Column(FlowPath.GeneratorToStandby)[i] = generator.ToStandbyKwh;
         Column(FlowPath.GeneratorToBattery)[i] = generator.ToChargeKwh;
-        Column(FlowPath.Unserved)[i] = need.UseKwh + order.ShedKwh + (_useKwh[i] - now.UseKwh);
+        Column(FlowPath.Unserved)[i] = need.UseKwh - stillWaitingKwh + order.ShedKwh + (_useKwh[i] - now.UseKwh);
         Column(FlowPath.ConverterLost)[i] = (dcThrough - arraysToAc) + (drawn - fromBoard) + (order.DischargeKwh - batteryToAc);
         SettleBattery(i, order);
         _generatorRan = order.GeneratorKwh > 0;

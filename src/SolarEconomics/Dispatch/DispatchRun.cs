@@ -56,10 +56,11 @@ internal sealed partial class DispatchRun
                 Settle(i, Checked(control.Decide(_now), control, i), control);
             }
             _storedKwh[i + 1] = _stored;
-            wantedKwh[i] = _useKwh[i] + _waiting.RunKwh(i);
+            wantedKwh[i] = _useKwh[i];
         }
+        var outcomes = _waiting.Outcomes(wantedKwh, Column(FlowPath.Unserved));
         progress?.Report(1);
-        return new EnergyFlows(_system, _conditions, control.Name, _supply, wantedKwh, _waiting.Outcomes(), _columns, _storedKwh);
+        return new EnergyFlows(_system, _conditions, control.Name, _supply, wantedKwh, outcomes, _columns, _storedKwh);
     }
 
     /// <summary>An ordinary plant switches off with the grid.</summary>

@@ -42,7 +42,7 @@ public sealed partial class EnergyFlows
     /// <summary>Inside the cells, one value more than there are intervals: before the first, then at the end of each. Unit: kWh.</summary>
     public ReadOnlySpan<double> StoredKwh => _storedKwh;
 
-    /// <summary>Wanted use with the waiting loads at the time they ran, one value per interval; served or not. Unit: kWh.</summary>
+    /// <summary>Wanted use, one value per interval; served or not. A waiting load counts where it ran, and where it was given up. Unit: kWh.</summary>
     public ReadOnlySpan<double> WantedKwh => _wantedKwh;
 
     /// <summary>What the arrays could have made in an interval, behind their own devices. Unit: kWh.</summary>

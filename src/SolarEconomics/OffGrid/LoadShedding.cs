@@ -13,6 +13,7 @@ internal static class LoadShedding
         for (var i = 0; i < unserved.Length; i++)
         {
             var left = unserved[i];
+            foreach (var waiting in flows.Deferrable) left -= waiting.GivenUpKwh.Span[i];
             if (left <= 0) continue;
             var share = usable > 0 ? (flows.StoredKwh[i] - flows[FlowPath.SelfDischargeLost][i]) / usable : 0;
             foreach (var k in inOrder.Where(k => share < parts[k].OffBelowShare).Concat(inOrder))

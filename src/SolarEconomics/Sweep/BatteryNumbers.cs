@@ -6,14 +6,17 @@ internal readonly record struct BatteryNumbers(double UsableKwh, double MostChar
     /// <summary>A power so large that it never binds, yet finite: infinity times a length of zero would be no number.</summary>
     private const double Unbound = 1e12;
 
-    internal static BatteryNumbers Of(Battery battery)
+    internal static BatteryNumbers Of(BatteryCase @case)
     {
+        var battery = @case.Battery;
         if (battery.Taper is not null) throw Throw.NotInASweep(nameof(Battery.Taper));
         if (battery.Temperatures is not null) throw Throw.NotInASweep(nameof(Battery.Temperatures));
         if (battery.SelfDischargePerMonth > 0) throw Throw.NotInASweep(nameof(Battery.SelfDischargePerMonth));
         if (battery.ReserveKwh > 0) throw Throw.NotInASweep(nameof(Battery.ReserveKwh));
         if (battery.StoredAtStartKwh > battery.UsableKwh) throw Throw.StoreOutsideBattery(nameof(Battery.StoredAtStartKwh), battery.StoredAtStartKwh, battery.UsableKwh);
-        return new BatteryNumbers(battery.UsableKwh, Math.Min(Unbound, battery.MostChargeKw), Math.Min(Unbound, battery.MostDischargeKw),
+        return new BatteryNumbers(battery.UsableKwh, Most(battery.MostChargeKw, @case), Most(battery.MostDischargeKw, @case),
             battery.ChargeEfficiency, battery.DischargeEfficiency, battery.StoredAtStartKwh);
     }
+
+    private static double Most(double kw, BatteryCase @case) => Math.Min(Unbound, Math.Min(kw, @case.ConverterKw));
 }

@@ -53,6 +53,6 @@ public sealed partial class BatterySweep
         var (sun, use) = (_series.SunKwh, _series.UseKwh);
         if (@case.SunScale != 1) sun = [.. sun.Select(kwh => kwh * @case.SunScale)];
         if (@case.UseScale != 1 || standbyKwh != 0) use = [.. use.Select(kwh => (kwh * @case.UseScale) + standbyKwh)];
-        BatteryLoop.Run(sun, use, _series.StepHours, BatteryNumbers.Of(@case.Battery), into);
+        BatteryLoop.Run(sun, use, _series.StepHours, BatteryNumbers.Of(@case), into);
     }
 }

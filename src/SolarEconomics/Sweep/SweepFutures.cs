@@ -21,7 +21,7 @@ internal sealed class SweepFutures
         (_drawnKwh, _storedBefore) = (new double[slots], new double[slots]);
         for (var slot = 0; slot < _count; slot++)
         {
-            var battery = BatteryNumbers.Of(Case(slot).Battery);
+            var battery = BatteryNumbers.Of(Case(slot));
             Block.StandbyKwh[slot] = Case(slot).Battery.StandbyW / 1000 * series.StepHours;
             Block.MostMovedKwh[slot] = battery.MostChargeKw * battery.Into * series.StepHours;
             Block.LeastMovedKwh[slot] = -battery.MostDischargeKw / battery.OutOf * series.StepHours;

@@ -28,7 +28,8 @@ public sealed partial class BillingPlan
                 {
                     EnergyDays = byDays ? whole[period].Cut : days,
                 };
-                segments.Add(new PlanSegment(period, tariff, [.. tariff.Parts.Where(options.Applies).Select(part => part.On(context))]));
+                var parts = tariff.Parts.Where(options.Applies).ToList();
+                segments.Add(new PlanSegment(period, tariff, [.. parts.Select(part => part.On(context))], parts));
             }
         }
         return new BillingPlan(history, grid, billingZone, [.. whole.Select(p => p.Cut)], segments, Unmet(history, options));

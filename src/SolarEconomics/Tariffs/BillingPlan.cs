@@ -105,6 +105,8 @@ public sealed partial class BillingPlan
     /// <summary>The clock by which billing days start and end.</summary>
     public DateTimeZone BillingZone { get; }
 
+    internal IReadOnlyList<PlanSegment> Segments => _segments;
+
     internal double[] PricesOf(EnergySide side, bool withTax)
     {
         var prices = new double[Grid.Count];

@@ -5,6 +5,9 @@ internal sealed class SegmentCreditLimit(CreditLimit limit, SegmentContext conte
 {
     private readonly decimal _most = limit.Amount * BlockScale.Of(limit.Per, context.Days, context.WholePeriod);
 
+    // Its line only ever adds to the bill: without it the floor still holds.
+    internal override bool AddFloor(BillFloor floor) => true;
+
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {
         var credit = 0m;

@@ -6,6 +6,8 @@ internal sealed class SegmentEventCharge(EventCharge part, SegmentContext contex
     private readonly (int First, int End)[] _ranges =
         [.. part.Days.Distinct().Where(context.Days.Contains).SelectMany(d => EventHours.Of(d, part.Hours, context.RateZone, context.Ticks))];
 
+    internal override bool AddFloor(BillFloor floor) => floor.AddByTheHour(this);
+
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {
         var kwh = run.Of(part.Side);

@@ -5,6 +5,9 @@ internal sealed class SegmentMinimum(MinimumBill minimum, SegmentContext context
 {
     private readonly decimal _least = minimum.Amount * BlockScale.Of(minimum.Per, context.Days, context.WholePeriod);
 
+    // Its line only ever adds to the bill: without it the floor still holds.
+    internal override bool AddFloor(BillFloor floor) => true;
+
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {
         var charges = 0m;

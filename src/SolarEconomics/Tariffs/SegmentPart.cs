@@ -12,6 +12,9 @@ internal abstract class SegmentPart
     internal virtual double CostWithTax(BillRun run) =>
         throw new InvalidOperationException($"{GetType().Name} needs the whole bill.");
 
+    /// <summary>Adds the least that the part can cost to a floor under all bills; false where a linear program cannot say it.</summary>
+    internal virtual bool AddFloor(BillFloor floor) => IsPricedByTheHour && floor.AddByTheHour(this);
+
     /// <summary>Adds the part's price per kWh to each interval's; nothing where it prices no single kWh of that side.</summary>
     internal virtual void AddPrices(EnergySide side, bool withTax, double[] pricePerKwh)
     {

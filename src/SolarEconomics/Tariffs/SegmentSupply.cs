@@ -26,6 +26,9 @@ internal sealed class SegmentSupply : SegmentPart
 
     internal override double CostWithTax(BillRun run) => _costWithTax;
 
+    // A run of the flow model meters no controlled load, so that such a charge writes no line.
+    internal override bool AddFloor(BillFloor floor) => _onlyWithControlledLoad || floor.AddByTheHour(this);
+
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {
         if (_line is not null && (!_onlyWithControlledLoad || !run.ControlledLoadKwh.IsEmpty)) lines.Add(_line);

@@ -28,7 +28,7 @@ public abstract record UpgradeOption(string Name)
     /// <param name="years">Years to wait. Range: 1 to 30.</param>
     /// <param name="priceFallPerYear">Fall of the price per year, a fraction. Range: −0.5 to 0.5; below 0 it rises.</param>
     /// <param name="resaleFallPerYear">Fall per year of what displaced parts sell for, a fraction. Range: 0 to 1.</param>
-    /// <remarks>Two fixed plans compared: the cost of delay. What must be replaced while one waits is not avoided any more. The worth of deciding again later is not in it.</remarks>
+    /// <remarks>Two fixed plans compared: the cost of delay. What must be replaced while one waits is not avoided any more. The worth of deciding again later is not in it: see <see cref="Outlook.Waiting"/>.</remarks>
     public UpgradeOption Waiting(int years, double priceFallPerYear = 0, double resaleFallPerYear = 0)
     {
         Require.Within(years, 1, 30, "years to wait");

@@ -38,7 +38,7 @@ internal sealed class OutlookFlows
         {
             var prices = pricePath ? _record.AtLatestPrices : _record.AtPricesThen;
             var (avoided, feedIn, standby, exportedKwh) = prices.Month(month.Start.Month, month.Hours);
-            var yield = (ageing ? AgeingSinceRecords(month.Middle) : 1) * _assumptions.YieldFactor;
+            var yield = (ageing ? _record.YieldAt(_assumptions.Ageing, month.Middle) : 1) * _assumptions.YieldFactor;
             var years = YearsAhead(month.Middle);
             var import = pricePath ? _path.Import(years, month.Middle) : 1;
             var export = pricePath ? _path.FeedIn(feedIn, exportedKwh, years, month.Middle) : feedIn;
@@ -87,8 +87,4 @@ internal sealed class OutlookFlows
 
     /// <summary>Years since the last record, when the latest prices were in force.</summary>
     private double YearsAhead(LocalDate day) => Period.DaysBetween(_record.RecordEnd, day) / 365.25;
-
-    /// <summary>What is left of the records' mean yield: the records already hold the ageing up to their middle.</summary>
-    private double AgeingSinceRecords(LocalDate day) =>
-        _assumptions.Ageing.FactorAt(_record.AgeAt(day)) / _assumptions.Ageing.FactorAt(_record.AgeAt(_record.RecordMiddle));
 }

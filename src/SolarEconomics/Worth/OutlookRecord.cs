@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using NodaTime;
 
 namespace SolarEconomics;
@@ -7,6 +8,7 @@ namespace SolarEconomics;
 internal sealed class OutlookRecord
 {
     private readonly List<Device> _aging;
+    private readonly ConcurrentDictionary<Tariff, TariffSaving> _savings = new(ReferenceEqualityComparer.Instance);
 
     internal OutlookRecord(WorthToDate worth)
     {
@@ -56,6 +58,12 @@ internal sealed class OutlookRecord
             : _aging.Sum(d => d.RatedKwp * Period.DaysBetween(d.InService!.Value, day)) / _aging.Sum(d => d.RatedKwp);
         return Math.Max(0, since / 365.25);
     }
+
+    /// <summary>What is left of the records' mean yield: the records already hold the ageing up to their middle.</summary>
+    internal double YieldAt(Ageing ageing, LocalDate day) => ageing.FactorAt(AgeAt(day)) / ageing.FactorAt(AgeAt(RecordMiddle));
+
+    /// <summary>What another tariff would save, its bills worked out once.</summary>
+    internal TariffSaving SavingOf(Tariff tariff) => _savings.GetOrAdd(tariff, t => new TariffSaving(this, t));
 
     /// <summary>The months from the records' end to a horizon.</summary>
     internal IEnumerable<(LocalDate Start, LocalDate End, LocalDate Middle, double Hours)> MonthsUntil(LocalDate horizon)

@@ -9,6 +9,9 @@ namespace SolarEconomics;
 /// <param name="ControlName">Name of the control that decided.</param>
 public sealed record FlowsOverYears(IReadOnlyList<YearOfFlows> Years, EnergySystem System, YearsAhead Plan, string ControlName) : IFinding
 {
+    /// <summary>Whether only some years were worked out and the others repeat the last one that was.</summary>
+    public bool IsPreview { get; init; }
+
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
@@ -26,7 +29,11 @@ public sealed record FlowsOverYears(IReadOnlyList<YearOfFlows> Years, EnergySyst
                     y.Year.ToString(culture), .. new[] { y.Totals.GenerationKwh, y.Totals.ImportKwh, y.Totals.ExportKwh, y.Totals[FlowPath.ArrayCurtailed], y.Totals.UnservedKwh }
                         .Select(kwh => kwh.ToString("#,0", culture)), y.UsableKwh.ToString("0.0", culture), y.BatteryCycles.ToString("#,0", culture),
                 ])])],
-            Notes = [$"Control: {ControlName}. Arrays: {Plan.Arrays}. Each year repeats the same sun; what ages does so by whole years."],
+            Notes =
+            [
+                $"Control: {ControlName}. Arrays: {Plan.Arrays}. Each year repeats the same sun; what ages does so by whole years.",
+                .. IsPreview ? [$"A preview: {Years.Count(y => !y.IsRepeated).ToString(culture)} of {Years.Count.ToString(culture)} years were worked out, the others repeat the last one that was."] : Array.Empty<string>(),
+            ],
             Cautions = [Cautions.Money, .. EnergyFlows.CautionsOf(System)],
         };
     }

@@ -13,4 +13,7 @@ public sealed record YearOfFlows(int Year, FlowTotals Totals, double UsableKwh, 
 {
     /// <summary>Whether the battery was replaced at its end.</summary>
     public bool IsBatteryReplaced { get; init; }
+
+    /// <summary>Whether its flows repeat those of the year before, as a preview's do between the years that were worked out.</summary>
+    public bool IsRepeated { get; init; }
 }

@@ -34,11 +34,20 @@ internal sealed class YearsRun
         var conditions = ConditionsOf(year, out var arrayFactor);
         var system = SystemNow();
         var flows = system.Run(conditions, control, null, cancellation);
-        var totals = flows.Totals;
+        _storedKwh = system.Battery is { UsableKwh: > 0 } ? flows.StoredKwh[^1] : _storedKwh;
+        return RowOf(year, flows.Totals, system, arrayFactor, EnergyCost(flows));
+    }
+
+    /// <summary>A year that takes the flows of the one before, while everything ages, grows and is replaced as it would be.</summary>
+    internal YearOfFlows Repeat(int year, YearOfFlows before) =>
+        RowOf(year, before.Totals, SystemNow(), before.ArrayFactor, before.EnergyCost * (1 + _plan.PriceGrowth)) with { IsRepeated = true };
+
+    private YearOfFlows RowOf(int year, FlowTotals totals, EnergySystem system, double arrayFactor, double energyCost)
+    {
         var age = _batteryAge;
-        Age(flows, system);
+        Age(totals, system);
         var isReplaced = _system.Battery is not null && _plan.ReplacesBattery && _plan.Battery.IsSpent(_batteryAge, _batteryCycles);
-        var row = new YearOfFlows(year, totals, system.Battery?.UsableKwh ?? 0, age, _batteryCycles, arrayFactor, EnergyCost(flows),
+        var row = new YearOfFlows(year, totals, system.Battery?.UsableKwh ?? 0, age, _batteryCycles, arrayFactor, energyCost,
             isReplaced ? _plan.BatteryPrice * Math.Pow(1 + _plan.BatteryPriceGrowth, year) : 0) { IsBatteryReplaced = isReplaced };
         if (isReplaced) (_batteryAge, _batteryCycles) = (0, 0);
         return row;
@@ -80,13 +89,12 @@ internal sealed class YearsRun
         };
     }
 
-    private void Age(EnergyFlows flows, EnergySystem now)
+    private void Age(FlowTotals totals, EnergySystem now)
     {
         for (var k = 0; k < _ages.Length; k++) _ages[k]++;
         if (now.Battery is null || _system.Battery is not { UsableKwh: > 0 } battery) return;
         _batteryAge++;
-        _batteryCycles += flows.Totals.Cycles * now.Battery.UsableKwh / battery.UsableKwh;
-        _storedKwh = flows.StoredKwh[^1];
+        _batteryCycles += totals.Cycles * now.Battery.UsableKwh / battery.UsableKwh;
     }
 
     private static double EnergyCost(EnergyFlows flows)

@@ -15,6 +15,10 @@ internal static class Samples
         ["months"] = () => MonthSamples.ThreeYears().Chart(),
         ["expected-string-lost"] = () => ExpectedSamples.StringLost().Chart(),
         ["expected-nothing-lost"] = () => ExpectedSamples.NothingLost().Chart(new ExpectedChartOptions { Culture = CultureInfo.GetCultureInfo("de-CH") }),
+        ["flows"] = () => FlowSamples.Home().Chart(),
+        ["flows-use"] = () => FlowSamples.Island().Chart(new FlowsChartOptions { Side = FlowSide.Use }),
+        ["battery"] = () => FlowSamples.Home().ChartBattery(),
+        ["battery-year"] = () => FlowSamples.Island().ChartBattery(new BatteryChartOptions { From = new NodaTime.LocalDate(2025, 1, 1), Days = 365 }),
         ["months-import"] = () => MonthSamples.ThreeYears().Take(12).ToList().Chart(new MonthsChartOptions { Imported = true }),
     };
 

@@ -1,3 +1,4 @@
+using CsCheck;
 using NodaTime;
 
 namespace SolarEconomics.Tests;
@@ -106,6 +107,89 @@ public class ControlsTests
         Assert.Equal(1.5, flows.Deferrable[0].Kwh.Span[15], 12);
         Assert.Equal(0, flows.Deferrable[0].MissedKwh, 12);
         Assert.Equal(1.5, flows.Totals[FlowPath.ArrayToUse], 12);
-        Assert.Equal(1, new EnergySystem().Run(conditions with { Deferrable = [water with { KwhPerDay = 17 }] }, Control.SelfConsumption).Deferrable[0].MissedKwh, 12);
+        Assert.Equal(1, new EnergySystem().Run(conditions with { Deferrable = [water with { KwhPerDay = 17, LateHours = 0 }] }, Control.SelfConsumption).Deferrable[0].MissedKwh, 12);
     }
+
+    [Fact]
+    public void What_a_blackout_took_from_a_waiting_load_runs_late_as_soon_as_there_is_power()
+    {
+        // 3 kWh between 08:00 and 16:00 at 2 kW, grid and so the plant dark from 06:00 to 18:00: 2 kWh at 18:00 and 1 kWh at 19:00.
+        var flows = new EnergySystem().Run(Blackout(24, 6, 18, new DeferrableLoad("water", 3, 2, HourSpan.Parse("08:00-16:00"))), Control.SelfConsumption);
+        var water = flows.Deferrable[0];
+        Assert.Equal(2, water.Kwh.Span[18], 12);
+        Assert.Equal(1, water.LateKwh.Span[19], 12);
+        Assert.Equal(3, water.LateKwh.ToArray().Sum(), 12);
+        Assert.Equal(0, water.MissedKwh, 12);
+        Assert.Equal(0, flows.Totals.UnservedKwh, 12);
+        Assert.Equal(3, flows.Totals.WantedKwh, 12);
+    }
+
+    [Fact]
+    public void What_is_still_missing_when_late_hours_end_is_given_up_and_counts_as_unserved()
+    {
+        // Dark until 18:00, tried again for 1 h after the deadline at 16:00: all 3 kWh are given up in the hour from 16:00, where their time was over.
+        var flows = new EnergySystem().Run(Blackout(24, 6, 18, new DeferrableLoad("water", 3, 2, HourSpan.Parse("08:00-16:00")) { LateHours = 1 }), Control.SelfConsumption);
+        Assert.Equal(3, flows.Deferrable[0].GivenUpKwh.Span[16], 12);
+        Assert.Equal(3, flows.Totals.UnservedKwh, 12);
+        Assert.Equal(3, flows.Totals.WantedKwh, 12);
+        Assert.Equal(1, flows.Totals.UnservedHours, 12);
+        Assert.Equal(0, flows.UnservedByPart()["home"].Sum(), 12);
+        // Never tried again: given up at the deadline itself.
+        var never = new EnergySystem().Run(Blackout(24, 6, 18, new DeferrableLoad("water", 3, 2, HourSpan.Parse("08:00-16:00")) { LateHours = 0 }), Control.SelfConsumption);
+        Assert.Equal(3, never.Deferrable[0].GivenUpKwh.Span[15], 12);
+    }
+
+    [Fact]
+    public void An_island_that_runs_short_serves_the_home_first_and_the_waiting_load_later()
+    {
+        // 1 kWh of home use each hour; the island's battery holds 1.5 kWh. Of 2 kWh of water heating due from 00:00 to 02:00 half a kWh is served; sun at 04:00 brings the rest.
+        var sun = new double[6];
+        sun[4] = 5;
+        var conditions = new Conditions(LoadSeries.Of(Made.HoursOf(6), new double[] { 1, 0, 0, 0, 0, 0 }))
+        {
+            Arrays = [ArraySupply.Ac("roof", sun)], Deferrable = [new DeferrableLoad("water", 2, 1, HourSpan.Parse("00:00-02:00"))],
+        };
+        var flows = new EnergySystem { Grid = GridConnection.None, Battery = new Battery { UsableKwh = 2, StoredAtStartKwh = 1.5 } }.Run(conditions, Control.SelfConsumption);
+        Assert.Equal([0.5, 0, 0, 0, 1, 0.5], flows.Deferrable[0].Kwh.ToArray().Select(kwh => Math.Round(kwh, 9)));
+        Assert.Equal(0, flows.Totals.UnservedKwh, 9);
+        Assert.All(Enumerable.Range(0, 6), i => Assert.Equal(0, flows.ResidualKwh(i), 9));
+    }
+
+    [Fact]
+    public void What_waits_over_all_its_days_is_given_or_given_up_to_the_last_kWh() =>
+        Gen.Select(RandomPlant.Any, Gen.Double[0, 30]).Sample((plant, lateHours) =>
+        {
+            var loads = plant.Conditions.Deferrable.Select(load => load with { LateHours = lateHours }).ToList();
+            var flows = plant.System.Run(plant.Conditions with { Deferrable = loads }, plant.Control);
+            foreach (var (load, outcome) in loads.Zip(flows.Deferrable))
+            {
+                var days = Naive(load, flows.Time);
+                Assert.Equal(days * load.KwhPerDay, outcome.Kwh.ToArray().Sum() + outcome.MissedKwh, 7);
+                for (var i = 0; i < flows.Time.Count; i++)
+                {
+                    Assert.InRange(outcome.Kwh.Span[i], 0, (load.MostKw * flows.Time.Hours[i]) + 1e-9);
+                    Assert.InRange(outcome.LateKwh.Span[i], 0, outcome.Kwh.Span[i] + 1e-12);
+                }
+            }
+            Assert.Equal(plant.Conditions.Load.Kwh.ToArray().Sum() + flows.Deferrable.Sum(d => d.Kwh.ToArray().Sum() + d.MissedKwh), flows.WantedKwh.ToArray().Sum(), 7);
+        }, iter: 2000);
+
+    /// <summary>How often its hours begin, counted by walking through the intervals.</summary>
+    private static int Naive(DeferrableLoad load, Timeline time)
+    {
+        var days = 0;
+        var wasInside = false;
+        for (var i = 0; i < time.Count; i++)
+        {
+            var isInside = load.Between.Contains(time.Clock.MinuteOfDay[i]);
+            if (isInside && !wasInside) days++;
+            wasInside = isInside;
+        }
+        return days;
+    }
+
+    private static Conditions Blackout(int hours, int from, int to, DeferrableLoad load) => new(LoadSeries.Of(Made.HoursOf(hours), new double[hours]))
+    {
+        GridIsOut = Enumerable.Range(0, hours).Select(i => i >= from && i < to).ToArray(), Deferrable = [load],
+    };
 }

@@ -30,6 +30,19 @@ public class BatterySweepTests
         };
 
     [Fact]
+    public void A_converter_s_size_is_the_limit_that_the_flow_model_s_converter_is() =>
+        Gen.Select(Gen.Double[0, 4].Array[48], Gen.Double[0, 3].Array[48], Gen.Double[0.1, 3], Gen.Double[0.2, 4]).Sample((sun, use, converterKw, batteryKw) =>
+        {
+            var conditions = new Conditions(LoadSeries.Of(Made.HoursOf(48), use)) { Arrays = [ArraySupply.Ac("roof", sun)] };
+            var battery = Battery.Of(6, 0.9, batteryKw);
+            var trace = BatterySweep.Of(conditions).Trace(new BatteryCase(battery) { ConverterKw = converterKw });
+            var flows = new EnergySystem { Battery = battery, Converter = new Converter { MostToAcKw = converterKw, MostToDcKw = converterKw } }.Run(conditions, Control.SelfConsumption);
+            for (var i = 0; i < 48; i++) Assert.Equal(flows.StoredKwh[i + 1], trace.StoredKwh[i], 1e-9);
+            var result = BatterySweep.Of(conditions).Run([new BatteryCase(battery) { ConverterKw = converterKw }], 1)[0];
+            Assert.Equal(flows.Totals.ImportKwh, result.ImportKwh[0], 1e-9);
+        }, iter: 200);
+
+    [Fact]
     public void Every_width_of_vectors_gives_the_same_results() =>
         Gen.Select(s_conditions, s_case.Array[1, 19]).Sample((conditions, cases) =>
         {

@@ -99,6 +99,20 @@ public sealed class ComparisonTests
     }
 
     [Fact]
+    public void As_modules_age_a_tariff_with_cheaper_import_saves_more_and_one_with_dearer_export_less()
+    {
+        // By hand: at a yield y the home uses y kWh of its 1 kWh from the plant, buys 1 + (1 − y) and sells y a day. Import 0.05 cheaper saves 0.05 · (2 − y), export 0.05 dearer 0.05 · y.
+        var outlook = YearSite.Worth().Outlook(YearSite.Plain with { Ageing = Ageing.Linear(0.01) });
+        var days = Enumerable.Range(0, Period.DaysBetween(Start, new LocalDate(2043, 1, 1)));
+        double Yield(int day) => (1 - (0.01 * (day + 365) / 365.25)) / (1 - (0.01 * 182 / 365.25));
+        TariffOption Of(string name, decimal import, decimal export) => new(name, Tariff.Flat(name, "EUR", import, exportPerKwh: export, from: new LocalDate(2020, 1, 1)), Start);
+        var cheaper = outlook.Compare(Of("cheaper", 0.25m, 0.10m)).Ranked[0].Npv.Amount;
+        Assert.Equal(days.Sum(d => 0.05 * (2 - Yield(d))), (double)cheaper, 1.0);
+        Assert.Equal(days.Sum(d => 0.05 * Yield(d)), (double)outlook.Compare(Of("pays more", 0.30m, 0.15m)).Ranked[0].Npv.Amount, 1.0);
+        Assert.True((double)cheaper > 0.05 * 365.25 * 19 * 1.05);
+    }
+
+    [Fact]
     public void A_loan_at_the_discount_rate_leaves_the_owner_where_the_project_is() // a loan at the rate money is worth adds nothing
     {
         var monthly = Math.Pow(1.05, 1 / 12.0) - 1;

@@ -79,4 +79,28 @@ public class YearsAheadTests
         Assert.Contains("\"rof\"", Assert.Throws<UnknownNameException>(() =>
             s_system.RunYears(Year(), Control.SelfConsumption, new YearsAhead(2) { Renewals = [new ArrayRenewal(1, "rof")] })).Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_preview_is_marked_works_few_years_out_and_lies_near_the_full_answer()
+    {
+        var plan = new YearsAhead(20) { Arrays = Ageing.Linear(0.005), Battery = new BatteryAgeing { CalendarFade = 0.02, CycleFade = 0.00005 }, BatteryPrice = 4000, PriceGrowth = 0.03 };
+        var worked = 0;
+        var counted = Control.Of("counted", now =>
+        {
+            if (now.Interval == 0) worked++;
+            return now.StoreOrCover();
+        });
+        var preview = s_system.PreviewYears(Year(), counted, plan);
+        var full = s_system.RunYears(Year(), Control.SelfConsumption, plan);
+        Assert.True(preview.IsPreview);
+        Assert.False(full.IsPreview);
+        Assert.Equal(worked, preview.Years.Count(y => !y.IsRepeated));
+        Assert.InRange(worked, 4, 6);
+        Assert.Equal(full.Years.Where(y => y.IsBatteryReplaced).Select(y => y.Year), preview.Years.Where(y => y.IsBatteryReplaced).Select(y => y.Year));
+        Assert.All(full.Years.Zip(preview.Years), y => Assert.Equal(y.First.EnergyCost, y.Second.EnergyCost, Math.Abs(y.First.EnergyCost) * 0.06));
+        Assert.Contains(preview.Say(System.Globalization.CultureInfo.InvariantCulture).Notes, n => n.StartsWith($"A preview: {worked} of 20 years were worked out", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Four_years_are_worked_out_in_full_at_once() => Assert.False(s_system.PreviewYears(Year(), Control.SelfConsumption, new YearsAhead(4)).IsPreview);
 }
