@@ -27,7 +27,7 @@ public sealed partial record EnergySystem
         return new FlowsOverYears(rows, this, plan, control.Name);
     }
 
-    /// <summary>A first answer while an assumption moves: few years are worked out, the others repeat the flows of the last one that was.</summary>
+    /// <summary>A first answer while an assumption moves: few years are worked out, the others repeat the flows of the last one that was, at a cost on a straight line between.</summary>
     /// <param name="conditions">The first year, about 365 days long.</param>
     /// <param name="control">Who decides.</param>
     /// <param name="plan">What ages, grows and changes.</param>
@@ -52,6 +52,20 @@ public sealed partial record EnergySystem
             var isWorkedOut = some.Contains(year) || rows[^1].IsBatteryReplaced || plan.Renewals.Any(r => r.Year == year);
             rows.Add(isWorkedOut ? run.Next(year, control, cancellation) : run.Repeat(year, rows[^1]));
         }
-        return new FlowsOverYears(rows, this, plan, control.Name) { IsPreview = rows.Exists(r => r.IsRepeated) };
+        return new FlowsOverYears(CostsBetween(rows, plan.PriceGrowth), this, plan, control.Name) { IsPreview = rows.Exists(r => r.IsRepeated) };
+    }
+
+    /// <summary>Between two years that were worked out the cost lies on a straight line at the prices of the first year, and bends with the prices only.</summary>
+    private static List<YearOfFlows> CostsBetween(List<YearOfFlows> rows, double priceGrowth)
+    {
+        double Prices(int k) => Math.Pow(1 + priceGrowth, k);
+        var worked = Enumerable.Range(0, rows.Count).Where(k => !rows[k].IsRepeated).ToList();
+        return [.. rows.Select((row, k) =>
+        {
+            if (!row.IsRepeated) return row;
+            var (a, b) = (worked.FindLast(w => w < k), worked.Find(w => w > k));
+            var (first, last) = (rows[a].EnergyCost / Prices(a), rows[b].EnergyCost / Prices(b));
+            return row with { EnergyCost = (first + ((last - first) * (k - a) / (b - a))) * Prices(k) };
+        })];
     }
 }

@@ -24,7 +24,7 @@ internal static class ComparisonWords
             [
                 "Each option is the difference from doing nothing: money already spent is left out. All are valued at the end of the records, over one horizon.",
                 "Ranked by net present value. Savings-to-investment ratio and payback stand beside it: they say how much per unit spent and how fast, not how much. Payback counts from each option's own day.",
-                "Waiting compares two fixed plans; what deciding again later is worth is another question, answered by Waiting(…).",
+                "Waiting compares two fixed plans; what deciding again later is worth is not in it.",
             ],
             Cautions = [Cautions.Panels, Cautions.Money],
         };
