@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime;
 using Plotly.NET;
 
 namespace SolarEconomics.Charts;
@@ -31,14 +32,17 @@ public static class BatteryChart
         var energy = new Fields { ["tickformat"] = ",.3~g", ["nticks"] = 7, ["fixedrange"] = true, ["range"] = new[] { Fields.Round(view.Bottom), Fields.Round(view.Top) }, ["domain"] = new[] { 0, key.Ceiling } };
         figure.ZeroLine(energy);
         figure.Axis("yaxis", energy);
-        var days = (view.End - view.Start).Days;
-        figure.Axis("xaxis", new Fields
+        var days = Period.DaysBetween(view.Start, view.End);
+        var at = new Fields
         {
             ["type"] = "date", ["showgrid"] = false, ["fixedrange"] = true, ["hoverformat"] = view.IsDaily ? "%-d %b %Y" : "%-d %b, %H:%M",
             ["tickformat"] = view.IsDaily ? days > 70 ? "%b<br>%Y" : "%-d %b<br>%Y" : "%H:%M<br>%-d %b",
             ["dtick"] = view.IsDaily ? days > 70 ? "M1" : Milliseconds(24 * 7) : Milliseconds(days <= 1 ? 3 : days <= 3 ? 12 : 24 * Math.Max(1, (int)Math.Ceiling(days / 7.0))),
             ["range"] = new[] { Fields.Iso(view.Start), Fields.Iso(view.End) },
-        });
+        };
+        // A month's name stands in the middle of the month, clear of the value axis.
+        if (view.IsDaily && days > 70) at["ticklabelmode"] = "period";
+        figure.Axis("xaxis", at);
         key.Draw(marks);
         return figure.Finish(new Fields(key.Layout()) { ["barmode"] = "relative", ["bargap"] = view.IsDaily ? 0.05 : 0.12, ["hovermode"] = "x unified" });
     }
@@ -64,7 +68,8 @@ public static class BatteryChart
         void Bars(string name, BarMark mark, IEnumerable<double> energies, int sign)
         {
             var kwh = energies.ToArray();
-            if (!kwh.Any(k => k > 0)) return;
+            // What would be drawn as 0 is none.
+            if (!kwh.Any(k => Fields.Round(k) > 0)) return;
             figure.Add("bar", new Fields
             {
                 ["name"] = name, ["x"] = view.Hours.Select(h => BatteryView.Iso(h.Start)).ToArray(), ["y"] = kwh.Select(k => Fields.Round(sign * k)).ToArray(),

@@ -18,7 +18,6 @@ internal static class Samples
         ["flows"] = () => FlowSamples.Home().Chart(),
         ["flows-use"] = () => FlowSamples.Island().Chart(new FlowsChartOptions { Side = FlowSide.Use }),
         ["battery"] = () => FlowSamples.Home().ChartBattery(),
-        ["battery-year"] = () => FlowSamples.Island().ChartBattery(new BatteryChartOptions { From = new NodaTime.LocalDate(2025, 1, 1), Days = 365 }),
         ["months-import"] = () => MonthSamples.ThreeYears().Take(12).ToList().Chart(new MonthsChartOptions { Imported = true }),
     };
 
