@@ -37,14 +37,26 @@ internal sealed partial class DispatchProgram : IDisposable
         cancel.ThrowIfCancellationRequested();
         using var stop = cancel.Register(() => _solver.InterruptSolve());
         // All is in kWh and of one size, so that scaling takes its time for nothing; the plainest choice of the next column takes a third of the time of the steepest.
-        _solver.SetSolverSpecificParametersAsString("use_scaling: false feasibility_rule: DANTZIG optimization_rule: DANTZIG");
-        var status = _solver.Solve();
+        var status = Solve("use_scaling: false feasibility_rule: DANTZIG optimization_rule: DANTZIG");
+        cancel.ThrowIfCancellationRequested();
+        if (status != Solver.ResultStatus.OPTIMAL)
+        {
+            // Sizes far apart after all (a power limit of nearly nothing): from the beginning, the careful way.
+            _solver.Reset();
+            status = Solve("use_scaling: true feasibility_rule: STEEPEST_EDGE optimization_rule: STEEPEST_EDGE");
+        }
         cancel.ThrowIfCancellationRequested();
         // The run itself is among the answers, so that anything else than an optimum is a fault.
         return status == Solver.ResultStatus.OPTIMAL ? _solver.Objective().Value() : throw Throw.NoOptimum("the best possible dispatch", status.ToString());
     }
 
     public void Dispose() => _solver.Dispose();
+
+    private Solver.ResultStatus Solve(string rules)
+    {
+        _solver.SetSolverSpecificParametersAsString(rules);
+        return _solver.Solve();
+    }
 
     /// <summary>Inside the cells before an interval: at both ends of the whole run as the control had it, elsewhere free.</summary>
     private Variable StoredAt(int i)

@@ -41,11 +41,11 @@ public sealed class ProrationTests
         var history = Changing(EnergySplit.ByDays, First.PlusDays(day), blocks);
         var plan = history.On(grid, Dublin);
         var bill = Assert.Single(plan.Bills(kwh, new double[kwh.Length]));
-        Assert.Equal(kwh.Sum(), (double)bill.Lines.Where(l => l.Unit == "kWh").Sum(l => l.Quantity), 6);
+        Assert.Equal(kwh.Sum(), (double)bill.Lines.Where(l => l.Unit == "kWh").Sum(l => l.Quantity), 1e-5);
         if (blocks) return;
         var energy = kwh.Select((k, i) => k * plan.ImportPricePerKwhWithTax(i)).Sum();
-        Assert.Equal(energy, (double)bill.Lines.Where(l => l.Unit == "kWh").Sum(l => l.Amount.Amount + l.Tax.Amount), 5);
-        Assert.Equal((double)bill.Total.Amount, plan.CostsBeforeRounding(kwh, new double[kwh.Length])[0], 5);
+        Assert.Equal(energy, (double)bill.Lines.Where(l => l.Unit == "kWh").Sum(l => l.Amount.Amount + l.Tax.Amount), 1e-4);
+        Assert.Equal((double)bill.Total.Amount, plan.CostsBeforeRounding(kwh, new double[kwh.Length])[0], 1e-4);
     }, iter: 60);
 
     [Fact]
