@@ -76,7 +76,7 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
                 json.WriteString("tariff", rank.Name);
                 json.WriteString("total", HasTotals ? Text(rank.Total) : null);
                 json.WriteString("difference", HasTotals ? Text(rank.Difference) : null);
-                json.WriteBoolean("tie", rank.Tie);
+                json.WriteBoolean("tie", HasTotals && rank.Tie);
                 json.WriteEndObject();
             }
             json.WriteEndArray();
@@ -91,7 +91,7 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
         if (Today == Ranks[0].Name) return " It is the one that you have today.";
         var perYear = Change.Saved with { Amount = Change.Saved.Amount * 365.25m / Days.Days };
         var less = $" It is {Wording.Whole(perYear, culture)} a year less than today's";
-        return Change.Main is { } main ? $"{less}; {(main is "export" or "the rest" or "fixed charges" ? main : "the " + main)} is where it comes from." : less + ".";
+        return Change.Main is { } main ? $"{less}; {(main is "export" or "the rest" or "fixed charges" ? main : "the " + main)} {(main == "fixed charges" ? "are" : "is")} where it comes from." : less + ".";
     }
 
     private IEnumerable<string> Notes(CultureInfo culture)
