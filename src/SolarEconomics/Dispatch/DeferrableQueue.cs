@@ -4,8 +4,13 @@ namespace SolarEconomics;
 internal sealed class DeferrableQueue
 {
     private readonly DeferrableState[] _loads;
+    private readonly DeferrableState[] _byDeadline;
 
-    internal DeferrableQueue(IReadOnlyList<DeferrableLoad> loads, Timeline time) => _loads = [.. loads.Select(load => new DeferrableState(load, time))];
+    internal DeferrableQueue(IReadOnlyList<DeferrableLoad> loads, Timeline time)
+    {
+        _loads = [.. loads.Select(load => new DeferrableState(load, time))];
+        _byDeadline = [.. _loads];
+    }
 
     internal double MustKwh { get; private set; }
 
@@ -28,11 +33,23 @@ internal sealed class DeferrableQueue
         if (_loads.Length == 0) return;
         var mustShare = MustKwh > 0 ? Math.Min(1, kwh / MustKwh) : 0;
         var left = Math.Max(0, kwh - MustKwh);
-        foreach (var load in _loads.OrderBy(l => l.HoursLeft(i)))
+        SortByDeadline(i);
+        foreach (var load in _byDeadline)
         {
             var more = Math.Min(left, load.MayKwh - load.MustKwh);
             load.Run(i, (load.MustKwh * mustShare) + more);
             left -= more;
+        }
+    }
+
+    /// <summary>The earliest deadline first; the order of the conditions where two are equal. By insertion, as loads are few and an interval allocates nothing.</summary>
+    private void SortByDeadline(int i)
+    {
+        for (var next = 0; next < _loads.Length; next++)
+        {
+            var (load, hoursLeft, at) = (_loads[next], _loads[next].HoursLeft(i), next);
+            for (; at > 0 && _byDeadline[at - 1].HoursLeft(i) > hoursLeft; at--) _byDeadline[at] = _byDeadline[at - 1];
+            _byDeadline[at] = load;
         }
     }
 
