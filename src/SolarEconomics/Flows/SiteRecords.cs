@@ -41,6 +41,11 @@ internal sealed class SiteRecords
 
     internal IReadOnlyList<GenerationRecord> Generation { get; private init; } = [];
 
+    /// <summary>The generation of the device at work there last.</summary>
+    /// <exception cref="UnknownNameException">No generation of that name is on record.</exception>
+    internal GenerationRecord GenerationOf(string device) =>
+        Generation.FirstOrDefault(g => string.Equals(g.Device.Name, device, StringComparison.Ordinal)) ?? throw Throw.UnknownDevice(device, Generation.Select(g => g.Device.Name));
+
     internal GridSeries? Import { get; private init; }
 
     internal GridSeries? Export { get; private init; }

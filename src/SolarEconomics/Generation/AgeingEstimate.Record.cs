@@ -49,8 +49,7 @@ public sealed partial record AgeingEstimate
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(device);
         var records = SiteRecords.Lay(site, readings);
-        var record = records.Generation.FirstOrDefault(g => string.Equals(g.Device.Name, device, StringComparison.Ordinal))
-            ?? throw Throw.UnknownDevice(device, records.Generation.Select(g => g.Device.Name));
+        var record = records.GenerationOf(device);
         var days = OutputDays.Of(record, records);
         var marked = ExpectedAgainstMeasured.MarkedDays(records, record, days, exportLimitKw);
         var modelled = weather is null ? null : ModelledReference.Of(days, records, weather, [], Ageing.None).Days(site.Zone);

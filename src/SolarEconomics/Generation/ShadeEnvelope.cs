@@ -51,8 +51,7 @@ public sealed partial class ShadeEnvelope : IFinding
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(device);
         var records = SiteRecords.Lay(site, readings);
-        var place = records.Generation.FirstOrDefault(g => string.Equals(g.Device.Name, device, StringComparison.Ordinal))
-            ?? throw Throw.UnknownDevice(device, records.Generation.Select(g => g.Device.Name));
+        var place = records.GenerationOf(device);
         var line = site.Plant.LineOf(device);
         var own = site.Plant.Placements.Where(p => line.Any(d => string.Equals(d.Name, p.Device, StringComparison.Ordinal))).ToList();
         if (own.Count == 0) throw Throw.NoArrays(device);

@@ -24,8 +24,7 @@ public sealed partial class SpecificYield
         ArgumentNullException.ThrowIfNull(device);
         if (exportLimitKw is { } limit) Require.Within(limit, 0.001, 1e6, "kW", nameof(exportLimitKw));
         var records = SiteRecords.Lay(site, readings);
-        var place = records.Generation.FirstOrDefault(g => string.Equals(g.Device.Name, device, StringComparison.Ordinal))
-            ?? throw Throw.UnknownDevice(device, records.Generation.Select(g => g.Device.Name));
+        var place = records.GenerationOf(device);
         var line = site.Plant.LineOf(device);
         var own = site.Plant.Placements.Where(p => line.Any(d => string.Equals(d.Name, p.Device, StringComparison.Ordinal))).ToList();
         if (own.Count == 0) throw Throw.NoArrays(device);

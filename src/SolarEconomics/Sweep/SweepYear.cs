@@ -30,14 +30,14 @@ internal static class SweepYear<T>
     {
         var net = T.MultiplyAdd(sun, c.SunScale, T.MultiplyAdd(use, c.MinusUseScale, c.MinusStandby));
         // What a kWh moves inside the cells: into < 1 < perOut, so the smaller product is the right one on both sides of zero.
-        var wish = T.MinNative(net * c.Into, net * c.PerOut);
-        var moved = T.MinNative(T.MaxNative(wish, c.LeastMoved), c.MostMoved);
-        var after = T.MinNative(T.MaxNative(stored + moved, T.Zero), c.Usable);
+        var wish = T.MinNative(net * c.Limits.Into, net * c.Limits.PerOut);
+        var moved = T.MinNative(T.MaxNative(wish, c.Limits.LeastMoved), c.Limits.MostMoved);
+        var after = T.MinNative(T.MaxNative(stored + moved, T.Zero), c.Limits.Usable);
         var change = after - stored;
         stored = after;
         var gain = T.MaxNative(change, T.Zero);
         var loss = change - gain;
-        var grid = T.MultiplyAdd(gain, c.MinusPerInto, T.MultiplyAdd(loss, c.MinusOutOf, net));
+        var grid = T.MultiplyAdd(gain, c.Limits.MinusPerInto, T.MultiplyAdd(loss, c.Limits.MinusOutOf, net));
         // Import is what of the grid flow is below zero: export · paid − import · price = below · (price − paid) + grid · paid.
         var below = T.MinNative(grid, T.Zero);
         earned = T.MultiplyAdd(below, spread, T.MultiplyAdd(grid, export, earned));
@@ -50,12 +50,6 @@ internal static class SweepYear<T>
         internal readonly T SunScale = T.Load(block.SunScale.AsSpan(at));
         internal readonly T MinusUseScale = T.Zero - T.Load(block.UseScale.AsSpan(at));
         internal readonly T MinusStandby = T.Zero - T.Load(block.StandbyKwh.AsSpan(at));
-        internal readonly T MostMoved = T.Load(block.MostMovedKwh.AsSpan(at));
-        internal readonly T LeastMoved = T.Load(block.LeastMovedKwh.AsSpan(at));
-        internal readonly T Usable = T.Load(block.UsableKwh.AsSpan(at));
-        internal readonly T Into = T.Load(block.Into.AsSpan(at));
-        internal readonly T MinusOutOf = T.Zero - T.Load(block.OutOf.AsSpan(at));
-        internal readonly T MinusPerInto = T.Zero - T.Load(block.PerInto.AsSpan(at));
-        internal readonly T PerOut = T.Load(block.PerOut.AsSpan(at));
+        internal readonly SweepLimits<T> Limits = new(block, at);
     }
 }

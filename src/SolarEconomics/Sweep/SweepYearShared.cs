@@ -13,7 +13,7 @@ internal static class SweepYearShared<T>
     {
         var second = from + T.Width;
         var (sunScale, minusUseScale, minusStandby) = (block.SunScale[from], -block.UseScale[from], -block.StandbyKwh[from]);
-        var (a, b) = (new Limits(block, from), new Limits(block, second));
+        var (a, b) = (new SweepLimits<T>(block, from), new SweepLimits<T>(block, second));
         var (storedA, storedB) = (T.Load(block.StoredKwh.AsSpan(from)), T.Load(block.StoredKwh.AsSpan(second)));
         T earnedA = T.Zero, earnedB = T.Zero, importA = T.Zero, importB = T.Zero, drawnA = T.Zero, drawnB = T.Zero;
         foreach (var hour in series.Hours)
@@ -39,7 +39,7 @@ internal static class SweepYearShared<T>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Charge(in Limits limits, T net, T paid, ref T stored, ref T earned)
+    private static void Charge(in SweepLimits<T> limits, T net, T paid, ref T stored, ref T earned)
     {
         var after = T.MinNative(stored + T.MinNative(net * limits.Into, limits.MostMoved), limits.Usable);
         var exported = T.MultiplyAdd(after - stored, limits.MinusPerInto, net);
@@ -48,7 +48,7 @@ internal static class SweepYearShared<T>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Discharge(in Limits limits, T net, T price, ref T stored, ref T earned, ref T import, ref T drawn)
+    private static void Discharge(in SweepLimits<T> limits, T net, T price, ref T stored, ref T earned, ref T import, ref T drawn)
     {
         var after = T.MaxNative(stored + T.MaxNative(net * limits.PerOut, limits.LeastMoved), T.Zero);
         var change = after - stored;
@@ -58,16 +58,5 @@ internal static class SweepYearShared<T>
         import -= grid;
         drawn -= change;
         stored = after;
-    }
-
-    private readonly struct Limits(SweepBlock block, int at)
-    {
-        internal readonly T MostMoved = T.Load(block.MostMovedKwh.AsSpan(at));
-        internal readonly T LeastMoved = T.Load(block.LeastMovedKwh.AsSpan(at));
-        internal readonly T Usable = T.Load(block.UsableKwh.AsSpan(at));
-        internal readonly T Into = T.Load(block.Into.AsSpan(at));
-        internal readonly T MinusOutOf = T.Zero - T.Load(block.OutOf.AsSpan(at));
-        internal readonly T MinusPerInto = T.Zero - T.Load(block.PerInto.AsSpan(at));
-        internal readonly T PerOut = T.Load(block.PerOut.AsSpan(at));
     }
 }
