@@ -22,7 +22,7 @@ internal sealed class Nem12Reader : IRecordReader
     public RecordContent Read(RecordFile file, ReadOptions options)
     {
         var problems = new ProblemList(file.Name);
-        var records = new Nem12Records(problems);
+        var records = new Nem12Records(problems, file.Length);
         using (var stream = Utf8Stream(file))
         {
             var lines = new Utf8Lines(stream);

@@ -4,8 +4,16 @@ using System.Text;
 namespace SolarEconomics;
 
 /// <summary>Takes the lines of a NEM12 file one by one.</summary>
-internal sealed partial class Nem12Records(ProblemList problems)
+/// <param name="problems">Where what cannot be read is listed.</param>
+/// <param name="fileBytes">Length of the file, from which the days to expect are guessed.</param>
+internal sealed partial class Nem12Records(ProblemList problems, long fileBytes)
 {
+    /// <summary>A value and its comma take about this many bytes. Common practice, no source.</summary>
+    private const int BytesPerValue = 5;
+
+    /// <summary>Room for no more days than this is made on a guess.</summary>
+    private const int MostGuessedDays = 3000;
+
     private const byte Comma = (byte)',';
     private static readonly string[] Kinds = ["100", "200", "300", "400", "500", "900"];
     private readonly List<Nem12Stream> _streams = [];
@@ -74,9 +82,14 @@ internal sealed partial class Nem12Records(ProblemList problems)
         _stream = _streams.Find(s => string.Equals(s.Nmi, fields[1], StringComparison.Ordinal) && string.Equals(s.Suffix, fields[4], StringComparison.Ordinal)
             && string.Equals(s.UnitText, fields[7], StringComparison.OrdinalIgnoreCase) && s.Minutes == minutes);
         if (_stream is not null) return;
-        _stream = new Nem12Stream(fields[1], fields[4], fields[7], minutes);
+        _stream = new Nem12Stream(fields[1], fields[4], fields[7], minutes, LikelyDays(minutes));
         _streams.Add(_stream);
     }
+
+    /// <summary>As many days as the longest stream above has, or as the file can hold where this is the first: memory that is never grown is touched only once.</summary>
+    private int LikelyDays(int minutes) => _streams.Count > 0
+        ? _streams.Max(s => s.DayCount) + 1
+        : (int)Math.Min(MostGuessedDays, fileBytes / BytesPerValue * minutes / 1440);
 
     private void TakeDay(ReadOnlySpan<byte> line, int number)
     {

@@ -4,8 +4,15 @@ using NodaTime;
 namespace SolarEconomics;
 
 /// <summary>One stream of a NEM12 file: a meter's suffix with its days, in any order until it becomes a channel.</summary>
-internal sealed class Nem12Stream(string nmi, string suffix, string unit, int minutes)
+/// <param name="nmi">Identifier of the meter.</param>
+/// <param name="suffix">Suffix of the stream, for example E1.</param>
+/// <param name="unit">Unit as the record states it.</param>
+/// <param name="minutes">Interval length.</param>
+/// <param name="likelyDays">Days that the stream will probably have: room for them is made at once. Any other number is only slower.</param>
+internal sealed class Nem12Stream(string nmi, string suffix, string unit, int minutes, int likelyDays = 0)
 {
+    private const int FewestDays = 32;
+
     private readonly List<Day> _days = [];
     private double[] _kwh = [];
     private Quality[] _quality = [];
@@ -24,13 +31,15 @@ internal sealed class Nem12Stream(string nmi, string suffix, string unit, int mi
 
     internal bool HasDays => _days.Count > 0;
 
+    internal int DayCount => _days.Count;
+
     /// <summary>Makes room for one more day; its values are set by the caller.</summary>
     internal void Room(out Span<double> kwhOfDay, out Span<Quality> qualityOfDay)
     {
         var at = _days.Count * PerDay;
         if (at + PerDay > _kwh.Length)
         {
-            var length = Math.Max(32 * PerDay, _kwh.Length * 2);
+            var length = Math.Max(PerDay * Math.Max(FewestDays, likelyDays), _kwh.Length * 2);
             (_kwh, _quality) = (Grown(_kwh, length), Grown(_quality, length));
         }
         kwhOfDay = _kwh.AsSpan(at, PerDay);
