@@ -93,7 +93,7 @@ internal static partial class Throw
 
     internal static ArgumentOutOfRangeException CostNotPositive(double cost) =>
         new(nameof(cost), cost, string.Create(CultureInfo.InvariantCulture,
-            $"Found a cost of {cost}, expected an amount above 0: what is paid is written without a sign here."));
+            $"Found a cost of {(cost == 0 ? 0 : cost)}, expected an amount above 0: what is paid is written without a sign here."));
 
     internal static OverflowException NoFiniteValue(double rate) =>
         new(string.Create(CultureInfo.InvariantCulture,

@@ -32,6 +32,9 @@ public static partial class TimeValue
     /// <returns>The rate per year; nominal for a nominal flow, real for a real one.</returns>
     /// <exception cref="BasisMismatchException">A rate is real and the flow nominal, or the reverse.</exception>
     /// <remarks>Source: money-9.</remarks>
-    public static Rate Mirr(MoneyFlow flow, Rate financeRate, Rate reinvestRate) =>
-        Rate.Solved(Mirr(flow.Span, RateOf(flow, financeRate), RateOf(flow, reinvestRate)), !flow.Basis.IsNominal);
+    public static Rate Mirr(MoneyFlow flow, Rate financeRate, Rate reinvestRate)
+    {
+        var (finance, reinvest) = (RateOf(flow, financeRate), RateOf(flow, reinvestRate));
+        return Rate.Solved(Mirr(flow.Span, finance, reinvest), !flow.Basis.IsNominal);
+    }
 }

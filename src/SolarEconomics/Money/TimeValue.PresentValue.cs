@@ -22,7 +22,11 @@ public static partial class TimeValue
     /// <returns>Value at the start of year 0, in the flow's currency and basis.</returns>
     /// <exception cref="BasisMismatchException">The rate is real and the flow nominal, or the reverse.</exception>
     /// <remarks>Equation: NPV = Σₜ Fₜ / (1 + r)ᵗ. Source: money-2.</remarks>
-    public static Money Npv(MoneyFlow flow, Rate rate) => flow.InMoney(Discounted(flow.Span, RateOf(flow, rate)));
+    public static Money Npv(MoneyFlow flow, Rate rate)
+    {
+        var perYear = RateOf(flow, rate);
+        return flow.InMoney(Discounted(flow.Span, perYear));
+    }
 
     /// <summary>Net present value where even the first amount is paid at the end of its year.</summary>
     /// <param name="flow">Amount per year, paid at the ends of years 1, 2, … Shape: 1 value or more, finite.</param>
