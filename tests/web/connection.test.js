@@ -5,7 +5,6 @@ import { connect } from "../../src/SolarEconomics.Workbench/wwwroot/js/connectio
 function make() {
   const sockets = [], heard = [], line = [], waits = [];
   const connection = connect({
-    address: "ws://host/talk",
     open: () => { const socket = { readyState: 0, sent: [], send(text) { this.sent.push(text); } }; sockets.push(socket); return socket; },
     hear: (message) => heard.push(message),
     lineChanged: (up) => line.push(up),

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Security.Cryptography;
 using Microsoft.AspNetCore.Http;
 
@@ -17,34 +18,44 @@ internal sealed class PageFiles
         [".txt"] = "text/plain; charset=utf-8",
     };
 
+    private static readonly string[] Sheets = ["fonts.css", "colours.css", "page.css", "step.css", "answer.css"];
+
     private readonly Dictionary<string, string> files;
     private readonly Lazy<ChartFrame> chart;
-    private readonly string modules;
+    private readonly Lazy<string> script;
+    private readonly Lazy<string> style;
 
     public PageFiles(string folder)
     {
         files = Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
             .Where(path => Kinds.ContainsKey(Path.GetExtension(path)))
             .ToDictionary(path => "/" + Path.GetRelativePath(folder, path).Replace('\\', '/'), StringComparer.Ordinal);
-        // Named ahead, they all come at once instead of each when another one asks for it.
-        modules = string.Concat(files.Keys.Where(path => path.StartsWith("/js/", StringComparison.Ordinal) || path == "/vendor/editor.js").Order(StringComparer.Ordinal)
-            .Select(path => $"<link rel=\"modulepreload\" href=\"{path[1..]}\">\n"));
+        script = new Lazy<string>(() => JoinedModules.Of("main.js", name => File.ReadAllText(Path.Combine(folder, "js", name))));
+        style = new Lazy<string>(() => string.Concat(Sheets.Select(name => File.ReadAllText(Path.Combine(folder, "css", name)))));
         chart = new Lazy<ChartFrame>(() => new ChartFrame(folder));
     }
 
-    public Task Answer(HttpContext context, string path)
+    /// <summary>Answers with a file; the page itself comes with the first look at its notebook.</summary>
+    public Task Answer(HttpContext context, string path, string firstLook = "")
     {
         var nonce = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
         var headers = context.Response.Headers;
         headers.CacheControl = "no-cache";
         headers.XContentTypeOptions = "nosniff";
+        headers["X-DNS-Prefetch-Control"] = "off";
         headers["Referrer-Policy"] = "no-referrer";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers.ContentSecurityPolicy = PagePolicy.ForPage(nonce);
         switch (path)
         {
-            case "/": return Html(context, File.ReadAllText(files["/index.html"]).Replace("{{nonce}}", nonce, StringComparison.Ordinal).Replace("{{modules}}", modules, StringComparison.Ordinal));
+            case "/":
+                headers.CacheControl = "no-store";
+                // Inside a page only "<" could end the message; in JSON it stands in texts alone.
+                return Html(context, File.ReadAllText(files["/index.html"]).Replace("{{nonce}}", nonce, StringComparison.Ordinal)
+                    .Replace("{{mark}}", FirstLook.MarkOf(Encoding.UTF8.GetBytes(firstLook)), StringComparison.Ordinal).Replace("{{opened}}", firstLook.Replace("<", "\\u003C", StringComparison.Ordinal), StringComparison.Ordinal));
+            case "/js/page-whole.js": return Text(context, ".js", script.Value);
+            case "/css/page-whole.css": return Text(context, ".css", style.Value);
             case "/frames/chart.html":
                 headers.ContentSecurityPolicy = PagePolicy.ForFrame(nonce);
                 return Html(context, chart.Value.Html(nonce));
@@ -62,9 +73,11 @@ internal sealed class PageFiles
         return context.Response.WriteAsync("Nothing is served under this name.");
     }
 
-    private static Task Html(HttpContext context, string text)
+    private static Task Html(HttpContext context, string text) => Text(context, ".html", text);
+
+    private static Task Text(HttpContext context, string kind, string text)
     {
-        context.Response.ContentType = Kinds[".html"];
+        context.Response.ContentType = Kinds[kind];
         return context.Response.WriteAsync(text);
     }
 }

@@ -57,6 +57,7 @@ internal sealed class PageHost : IAsyncDisposable
 
     private static Task Answer(HttpContext context, PageFiles files, Room room, NotebookDesk desk) => context.Request.Path.Value switch
     {
+        "/" => Show(context, files, room, desk),
         "/notebooks.json" => context.Response.WriteAsJsonAsync(Shelf.In(room), PageJson.Default.IReadOnlyListShelfEntry),
         "/talk" => PageTalk.Talk(context, room, desk),
         "/table.json" => PageTables.Show(context, room, desk),
@@ -65,6 +66,9 @@ internal sealed class PageHost : IAsyncDisposable
         "/report" => PageKeeping.Report(context, room, desk),
         var path => files.Answer(context, path ?? "/"),
     };
+
+    private static async Task Show(HttpContext context, PageFiles files, Room room, NotebookDesk desk) =>
+        await files.Answer(context, "/", await FirstLook.Of(context, room, desk));
 
     public async ValueTask DisposeAsync()
     {

@@ -25,7 +25,7 @@ internal static class PageTalk
         {
             if (notebook is not null)
             {
-                notebook.Join(page);
+                notebook.Join(page, context.Request.Query["have"].ToString());
                 try { await HearAll(socket, notebook, page, context.RequestAborted); }
                 finally { notebook.Leave(page); }
             }

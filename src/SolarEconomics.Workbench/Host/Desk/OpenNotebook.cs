@@ -19,7 +19,7 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     private readonly List<string> notices = [];
     private readonly NotebookDocument document;
     private const int Flood = 4;
-    private static readonly TimeSpan FirstLook = TimeSpan.FromMilliseconds(400);
+    private static readonly TimeSpan Undisturbed = TimeSpan.FromMilliseconds(400);
     private Told different;
     private bool isWatchingFile;
     private bool mayRun;
@@ -46,21 +46,26 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
         foreach (var step in document.Steps) works[step.Id] = new StepWork { State = FirstState(step) };
         room = new SessionRoom(shared.OpenSession, new SessionOptions { Folder = Path.GetDirectoryName(path)!, Culture = document.Culture }, told => Post(() => Hear(told)), Post);
         OfferWhatWasLeftBehind(path);
-        // The first change would otherwise wait for the parser to come up, and the journal behind it.
-        // The first change would otherwise wait for the parser and the known names to come up, and the journal behind it.
-        _ = Task.Run(() => CodeNames.Of("var first = 1; var second = first.CompareTo(2);"));
         lastAsked = time.GetTimestamp();
         WatchForIdle();
         loop = Task.Run(LoopAsync);
     }
 
-    /// <summary>A page looks at the notebook from now on.</summary>
-    public void Join(PageLine page) => Post(() =>
+    /// <summary>A page looks at the notebook from now on, and is told everything unless it has it.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="has">The mark of what came with the page's own file; empty where nothing did.</param>
+    public void Join(PageLine page, string has = "") => Post(() =>
     {
         pages.Add(page);
-        page.Send(new Opened(View()));
+        var everything = PageLine.Written(new Opened(View()));
+        if (FirstLook.MarkOf(everything) != has) page.Send(everything);
         // The answers first: a session that warms up takes every processor that drawing them needs.
-        After(FirstLook, () => room.WarmIf(mayRun && offers.Count == 0 && pages.Count > 0));
+        After(Undisturbed, () =>
+        {
+            room.WarmIf(mayRun && offers.Count == 0 && pages.Count > 0);
+            // The first change would otherwise wait for the parser and the known names to come up, and the journal behind it.
+            _ = Task.Run(() => CodeNames.Of("var first = 1; var second = first.CompareTo(2);"));
+        });
         if (isWatchingFile) return;
         isWatchingFile = true;
         WatchFile();
@@ -83,11 +88,16 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     });
 
     /// <summary>The notebook's file as it would be saved now.</summary>
-    public Task<string> TextAsync()
+    public Task<string> TextAsync() => AskAsync(document.ToJson);
+
+    /// <summary>The message that tells a page everything.</summary>
+    public Task<byte[]> OpenedAsync() => AskAsync(() => PageLine.Written(new Opened(View())));
+
+    private Task<T> AskAsync<T>(Func<T> read)
     {
-        var text = new TaskCompletionSource<string>(TaskCreationOptions.RunContinuationsAsynchronously);
-        if (!happenings.Writer.TryWrite(() => text.SetResult(document.ToJson()))) text.SetCanceled();
-        return text.Task;
+        var answer = new TaskCompletionSource<T>(TaskCreationOptions.RunContinuationsAsynchronously);
+        if (!happenings.Writer.TryWrite(() => answer.SetResult(read()))) answer.SetCanceled();
+        return answer.Task;
     }
 
     /// <summary>Rows of a table that a step answered with; null where the session does not hold it any more.</summary>

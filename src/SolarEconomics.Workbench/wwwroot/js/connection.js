@@ -4,14 +4,14 @@
 const nothingHere = 4004;
 
 /**
- * @param {{address: string, open: (address: string) => WebSocket, hear: (message: object) => void, lineChanged: (up: boolean) => void, later: (act: () => void, ms: number) => void}} parts
+ * @param {{open: () => WebSocket, hear: (message: object) => void, lineChanged: (up: boolean) => void, later: (act: () => void, ms: number) => void}} parts
  */
-export function connect({ address, open, hear, lineChanged, later }) {
+export function connect({ open, hear, lineChanged, later }) {
   let socket = null;
   let wait = 250;
 
   function dial() {
-    socket = open(address);
+    socket = open();
     socket.onopen = () => { wait = 250; lineChanged(true); };
     socket.onmessage = (event) => hear(JSON.parse(event.data));
     socket.onclose = (event) => {

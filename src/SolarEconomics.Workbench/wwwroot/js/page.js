@@ -29,7 +29,9 @@ export function openPage(window, name) {
   const main = at("answers");
   const state = createState();
   const notice = createNotice(document, at("notice"));
-  let line = null;
+  // The first answers are shown without them: the line to the host, and the field for code, which is ten times all other scripts.
+  let line = { send: () => false };
+  const editorModule = () => import("./editor.js");
 
   const edits = createEdits({ later, cancel: (timer) => window.clearTimeout(timer), send: (step, text) => line.send(ask.editStep, { step, text }) });
   function say(message, content) {
@@ -54,7 +56,7 @@ export function openPage(window, name) {
   const assumptions = createAssumptions(document, at("assume"), say);
   const notebook = createNotebook(document, {
     main, outline: at("outline"), card: createCard(document), frame: () => main.querySelector(".drawing"),
-    part: createPart(document, { answers, asking: createAsking(document, say), edits, tools, say, complete: completions.ask, nonce }),
+    part: createPart(document, { answers, asking: createAsking(document, say), edits, tools, say, complete: completions.ask, nonce, editorModule }),
     prose: createProse(document, { edits, tools }),
   });
 
@@ -88,20 +90,40 @@ export function openPage(window, name) {
     [told.sessionChanged]: (s, { session }) => { s.notebook.session = session; },
   };
 
-  const { host } = window.location;
-  line = connect({
-    address: `ws://${host}/talk?notebook=${encodeURIComponent(name)}`,
-    open: (address) => new WebSocket(address),
-    later,
-    lineChanged: (up) => {
-      state.change("line", (s) => { s.connected = up; });
-      if (up) edits.flush(); else notice.show(words.lost);
-    },
-    hear: (message) => {
-      if (message.message === told.completed) completions.answer(message);
-      else if (message.message === told.versionsFound) versions.render(message.versions);
-      else if (message.message === told.notice) notice.show(message.words);
-      else if (heard[message.message]) state.change(message.message, (s) => heard[message.message](s, message));
-    },
-  });
+  function hear(message) {
+    if (message.message === told.completed) completions.answer(message);
+    else if (message.message === told.versionsFound) versions.render(message.versions);
+    else if (message.message === told.notice) notice.show(message.words);
+    else if (heard[message.message]) state.change(message.message, (s) => heard[message.message](s, message));
+  }
+
+  const begin = () => {
+    let has = sent.mark;
+    line = connect({
+      open: () => {
+        const address = `ws://${window.location.host}/${addressOf("talk")}&have=${has}`;
+        // What came with the page is of use once: a line that was lost may have missed something.
+        has = "";
+        return new WebSocket(address);
+      },
+      later,
+      lineChanged: (up) => {
+        state.change("line", (s) => { s.connected = up; });
+        if (up) edits.flush(); else notice.show(words.lost);
+      },
+      hear,
+    });
+    later(editorModule, 600);
+  };
+  const sent = firstLook(at("opened"));
+  if (sent.message) hear(sent.message);
+  // A frame is painted, then the conversation begins; a page in the background paints none.
+  if (document.hidden) begin(); else window.requestAnimationFrame(() => later(begin, 0));
+}
+
+/** What the host sent along with the page: everything as it stood then. */
+function firstLook(place) {
+  const { textContent: text, dataset: { mark } } = place;
+  place.remove();
+  return text ? { message: JSON.parse(text), mark } : { message: null, mark: "" };
 }

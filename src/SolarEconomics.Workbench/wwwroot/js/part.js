@@ -2,10 +2,9 @@
 import { button, element } from "./dom.js";
 import { ask, extent } from "./messages.js";
 import { counted, duration, stateWorthSaying, words } from "./words.js";
-import { createEditor } from "./editor.js";
 import { createProgress } from "./progress.js";
 
-export function createPart(document, { answers, asking, edits, tools, say, complete, nonce }) {
+export function createPart(document, { answers, asking, edits, tools, say, complete, nonce, editorModule }) {
   return function part(step) {
     const name = element(document, "h3", { hidden: true });
     const place = element(document, "div.answers");
@@ -24,10 +23,22 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
       element(document, "span.gap"), tools({ id: step.id, kind: "code", caret: () => editor?.caret ?? 0 }));
     const working = element(document, "details.beneath", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
     const root = element(document, "div.part", { "data-step": step.id }, name, place, hidden, progress.root, asks.root, nothing, working);
-    let current = step, drawn = null, drawnNamed = null, editor = null;
+    let current = step, drawn = null, drawnNamed = null, editor = null, isMaking = false, isGone = false;
 
-    function opened() {
-      if (!working.open || editor) return;
+    async function opened() {
+      if (!working.open || isMaking || editor) return;
+      isMaking = true;
+      let createEditor;
+      try {
+        ({ createEditor } = await editorModule());
+      } catch (failure) {
+        code.replaceChildren(element(document, "p.quiet", {}, `${words.noEditor} ${failure.message}`));
+        return;
+      } finally {
+        isMaking = false;
+      }
+      if (isGone) return;
+      code.replaceChildren();
       editor = createEditor({
         parent: code, text: current.text, nonce,
         changed: (text) => edits.typed(step.id, text),
@@ -64,6 +75,6 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
 
     update(step, { named: false });
     if (step.text === "") working.open = true;
-    return { root, update, progress: progress.update, destroy: () => { answers.render(place, []); editor?.destroy(); } };
+    return { root, update, progress: progress.update, destroy: () => { isGone = true; answers.render(place, []); editor?.destroy(); } };
   };
 }

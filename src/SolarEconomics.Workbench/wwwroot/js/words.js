@@ -54,6 +54,7 @@ export const words = Object.freeze({
   again: "Work out everything again, from the top",
   lost: "The program no longer answers; this page keeps trying. What you typed until then is kept. If the program has ended, start it again: it prints a new address.",
   nothingToShow: "Worked out; this step has no answer to show.",
+  noEditor: "The field for code could not be loaded; close the working and open it again.",
   atOnce: "Work out at once",
   assumptionsAbout: "Changing one makes the answers that use it out of date until they are worked out again. Not financial or tax advice.",
   asksForInput: "This step waits for a line of text:",
