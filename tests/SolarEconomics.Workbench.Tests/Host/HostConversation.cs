@@ -31,9 +31,10 @@ internal sealed class HostConversation : IDisposable
     }
 
     /// <summary>Another tab of the same browser, at the same notebook.</summary>
-    public async Task<HostConversation> AgainAsync()
+    /// <param name="also">What its address says besides.</param>
+    public async Task<HostConversation> AgainAsync(string also = "")
     {
-        var talk = new HostConversation(Cookie, Address, place);
+        var talk = new HostConversation(Cookie, Address, place + also);
         await talk.ConnectAsync();
         return talk;
     }

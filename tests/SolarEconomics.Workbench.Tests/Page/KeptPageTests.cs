@@ -69,6 +69,20 @@ public sealed class KeptPageTests : IDisposable
     }
 
     [BrowserFact]
+    public async Task A_notebook_without_a_step_offers_the_ways_to_begin()
+    {
+        await using var reader = await Reader.OpenAsync(scratch.Notebook("empty.ipynb", "// only\n1 + 1"));
+        var step = reader.Page.Locator("[data-step=step-1]");
+        await step.GetByText("Working").ClickAsync();
+        await step.GetByText("More for this step").ClickAsync();
+        await step.GetByText("Delete this step").ClickAsync();
+        await reader.Page.GetByText("This notebook has no steps yet.").WaitForAsync();
+        await reader.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Add a step" }).ClickAsync();
+        await reader.Page.Locator("[data-step] .cm-content").WaitForAsync();
+        Assert.Empty(reader.Errors);
+    }
+
+    [BrowserFact]
     public async Task Of_sixty_charts_those_in_sight_are_drawn_and_the_others_when_they_come_into_sight()
     {
         var path = scratch.Notebook("charts.ipynb", [.. Enumerable.Range(1, 60).SelectMany(n => new[] { $"## Chart {n}", "1" })]);

@@ -3,7 +3,7 @@ import { button, element } from "./dom.js";
 import { sheet } from "./sheet.js";
 import { foreign } from "./foreign.js";
 import { longTable } from "./table.js";
-import { rowsInSession, rowsOf } from "./rows.js";
+import { csvOf, rowsInSession, rowsOf } from "./rows.js";
 import { counted, tooLong, words } from "./words.js";
 
 const shortText = 40, beginning = 15;
@@ -19,7 +19,8 @@ export function createAnswers(document, charts, { notebook, fetch, means }) {
 
   /** A table of more rows than are read at a glance can be sorted, searched and kept. */
   function tableOf(table, name) {
-    if (table.rows.length <= 25) return sheet(document, table);
+    if (table.rows.length <= 25) return element(document, "div", {}, sheet(document, table), element(document, "p.keep", {},
+      button(document, words.keepTable, () => means.download(`${name}.csv`, csvOf(table.columns, table.rows), "text/csv"), { class: "plain" })));
     const long = longTable(document, table.caption, rowsOf(table, name), means);
     long.open();
     return long.root;

@@ -55,6 +55,7 @@ export function createAssumptions(document, place, say) {
       const wanted = assumptions.map((one) => rows.get(one.name).root);
       if ([...list.children].some((child, at) => child !== wanted[at]) || list.children.length !== wanted.length) list.replaceChildren(...wanted);
       place.hidden = assumptions.length === 0;
+      place.parentElement.classList.toggle("wide", place.hidden);
     },
   };
 }

@@ -2,7 +2,7 @@
 import { groupByQuestion } from "./groups.js";
 import { renderQuestions } from "./questions.js";
 
-export function createNotebook(document, { main, outline, part, prose, card, frame }) {
+export function createNotebook(document, { main, outline, part, prose, card, frame, empty }) {
   const parts = new Map();
   const cards = new Map();
   let telling = null;
@@ -41,6 +41,8 @@ export function createNotebook(document, { main, outline, part, prose, card, fra
         one.update(group, inner.map((step) => partOf(step, step !== first || !group.heading)));
         return one.root;
       });
+      // A notebook without a step has none to add another one below.
+      if (steps.length === 0) roots.push(empty);
       const now = [...main.children].filter((child) => child !== frame());
       if (now.length !== roots.length || now.some((child, at) => child !== roots[at])) {
         now.filter((child) => !roots.includes(child)).forEach((child) => child.remove());

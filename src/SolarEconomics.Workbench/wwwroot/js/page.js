@@ -21,6 +21,7 @@ import { createPresenting } from "./presenting.js";
 import { createProse } from "./prose.js";
 import { createTools } from "./tools.js";
 import { createVersions } from "./versions.js";
+import { nothingYet } from "./empty.js";
 
 export function openPage(window, name) {
   const { document } = window;
@@ -30,7 +31,9 @@ export function openPage(window, name) {
   const state = createState();
   const notice = createNotice(document, at("notice"));
   // The first answers are shown without them: the line to the host, and the field for code, which is ten times all other scripts.
-  let line = { send: () => false };
+  // What is asked before the line is there waits for it.
+  const early = [];
+  let line = { send: (...message) => early.push(message) > 0 };
   const editorModule = () => import("./editor.js");
 
   const edits = createEdits({ later, cancel: (timer) => window.clearTimeout(timer), send: (step, text) => line.send(ask.editStep, { step, text }) });
@@ -55,7 +58,7 @@ export function openPage(window, name) {
   const acts = createActs(document, at("acts"), { say, present: () => presenting.toggle(), versions: versions.parts, addressOf });
   const assumptions = createAssumptions(document, at("assume"), say);
   const notebook = createNotebook(document, {
-    main, outline: at("outline"), card: createCard(document), frame: () => main.querySelector(".drawing"),
+    main, outline: at("outline"), card: createCard(document), empty: nothingYet(document, say), frame: () => main.querySelector(".drawing"),
     part: createPart(document, { answers, asking: createAsking(document, say), edits, tools, say, complete: completions.ask, nonce, editorModule }),
     prose: createProse(document, { edits, tools }),
   });
@@ -99,7 +102,7 @@ export function openPage(window, name) {
 
   const begin = () => {
     let has = sent.mark;
-    line = connect({
+    const connection = connect({
       open: () => {
         const address = `ws://${window.location.host}/${addressOf("talk")}&have=${has}`;
         // What came with the page is of use once: a line that was lost may have missed something.
@@ -109,7 +112,10 @@ export function openPage(window, name) {
       later,
       lineChanged: (up) => {
         state.change("line", (s) => { s.connected = up; });
-        if (up) edits.flush(); else notice.show(words.lost);
+        if (!up) { notice.show(words.lost); return; }
+        line = connection;
+        for (const message of early.splice(0)) line.send(...message);
+        edits.flush();
       },
       hear,
     });

@@ -23,7 +23,7 @@ export function createPresenting(window, main, acts) {
   function toggle() {
     const middle = window.innerHeight / 2;
     const now = answers().findIndex((part) => part.getBoundingClientRect().bottom > middle);
-    const on = document.body.classList.toggle("presenting");
+    const on = document.documentElement.classList.toggle("presenting");
     acts.querySelector("#present").setAttribute("aria-pressed", String(on));
     acts.querySelector("#present").textContent = on ? "Back to reading" : "Present";
     if (on) show(Math.max(0, now));
@@ -31,7 +31,7 @@ export function createPresenting(window, main, acts) {
   }
 
   document.addEventListener("keydown", (event) => {
-    if (!document.body.classList.contains("presenting") || event.target.closest("input, textarea, .cm-editor, button, summary")) return;
+    if (!document.documentElement.classList.contains("presenting") || event.target.closest("input, textarea, .cm-editor, button, summary")) return;
     const by = { ArrowRight: 1, PageDown: 1, ArrowLeft: -1, PageUp: -1 }[event.key];
     if (by) { event.preventDefault(); show(at + by); }
     else if (event.key === "Escape") toggle();
