@@ -26,8 +26,17 @@ internal static partial class Throw
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found {found} kWh of {what} in interval {interval} ({Local(at)}), expected a number of 0 or more. A gap is filled by a named rule first; 0 would be a guess."));
 
-    internal static ArgumentException NotAValue(string what, int interval, LocalDateTime at, double found) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"Found {found} as {what} in interval {interval} ({Local(at)}), expected a finite number in its range."));
+    internal static ArgumentException NotAValue(string what, int interval, LocalDateTime at, double found, double low, double high) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found {found} as {what} in interval {interval} ({Local(at)}), expected a number {(double.IsFinite(high) ? $"from {low} to {high}" : $"of {low} or more")}."));
+
+    internal static ArgumentException UsableAboveNameplate(double usableKwh, double nameplateKwh) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found {nameof(Battery.UsableKwh)} {usableKwh} kWh above {nameof(Battery.NameplateKwh)} {nameplateKwh} kWh, expected at most the nameplate. Data sheets give both; leave the nameplate at 0 where it is not known."));
+
+    internal static ArgumentException UpsideDownTemperatures(string field, double fromC, double untilC) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found temperature limits with {field} {fromC} °C and {nameof(TemperatureLimits.UntilC)} {untilC} °C, expected the lower limit first: {nameof(TemperatureLimits)}(0, -10, 45) charges from 0 °C, discharges from -10 °C and rests above 45 °C."));
 
     internal static ArgumentException StoreOutsideBattery(string field, double found, double usableKwh) =>
         new(string.Create(CultureInfo.InvariantCulture, $"Found {field} {found} kWh, expected 0 to the usable {usableKwh} kWh of the battery."));

@@ -12,9 +12,18 @@ internal static class ConditionsCheck
         Values(conditions.Time, conditions.BatteryC, "temperature of the battery in °C", -60, 120);
         if (!conditions.GridIsOut.IsEmpty && conditions.GridIsOut.Length != conditions.Time.Count)
             throw Throw.SeriesLength("outages", conditions.GridIsOut.Length, conditions.Time.Count);
-        if (system.Battery is not { } battery) return;
+        if (system.Battery is { } battery) Demand(battery);
+    }
+
+    /// <summary>What two fields of a battery say against each other.</summary>
+    internal static void Demand(Battery battery)
+    {
+        if (battery.NameplateKwh > 0 && battery.UsableKwh > battery.NameplateKwh) throw Throw.UsableAboveNameplate(battery.UsableKwh, battery.NameplateKwh);
         if (battery.StoredAtStartKwh > battery.UsableKwh) throw Throw.StoreOutsideBattery(nameof(Battery.StoredAtStartKwh), battery.StoredAtStartKwh, battery.UsableKwh);
         if (battery.ReserveKwh > battery.UsableKwh) throw Throw.StoreOutsideBattery(nameof(Battery.ReserveKwh), battery.ReserveKwh, battery.UsableKwh);
+        if (battery.Temperatures is not { } limits) return;
+        if (limits.ChargeFromC > limits.UntilC) throw Throw.UpsideDownTemperatures(nameof(TemperatureLimits.ChargeFromC), limits.ChargeFromC, limits.UntilC);
+        if (limits.DischargeFromC > limits.UntilC) throw Throw.UpsideDownTemperatures(nameof(TemperatureLimits.DischargeFromC), limits.DischargeFromC, limits.UntilC);
     }
 
     private static void Energies(Timeline time, ReadOnlyMemory<double> series, string what)
@@ -31,6 +40,6 @@ internal static class ConditionsCheck
         if (series.Length != time.Count) throw Throw.SeriesLength(what, series.Length, time.Count);
         var values = series.Span;
         for (var i = 0; i < values.Length; i++)
-            if (!(values[i] >= low && values[i] <= high)) throw Throw.NotAValue(what, i, time.LocalStartOf(i), values[i]);
+            if (!(values[i] >= low && values[i] <= high)) throw Throw.NotAValue(what, i, time.LocalStartOf(i), values[i], low, high);
     }
 }

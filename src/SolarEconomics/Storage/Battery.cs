@@ -16,7 +16,7 @@ public sealed partial record Battery
     /// <summary>Energy inside the cells between the lowest and the highest charge that may be used. Unit: kWh. Range: 0 to 1,000.</summary>
     public required double UsableKwh { get; init => field = value is >= 0 and <= MostKwh ? value : throw Throw.CapacityAskedBack(nameof(UsableKwh), value, MostKwh); }
 
-    /// <summary>Energy on the name plate. Unit: kWh. Default: 0, not known; then capacity and power by C-rate count from <see cref="UsableKwh"/>.</summary>
+    /// <summary>Energy on the name plate. Unit: kWh. Default: 0, not known; then <see cref="WithCRate"/> counts from <see cref="UsableKwh"/>. A run refuses one below <see cref="UsableKwh"/>.</summary>
     public double NameplateKwh { get; init => field = value is >= 0 and <= MostKwh ? value : throw Throw.CapacityAskedBack(nameof(NameplateKwh), value, MostKwh); }
 
     /// <summary>The most that can be charged, at the terminals. Unit: kW. Default: no limit.</summary>

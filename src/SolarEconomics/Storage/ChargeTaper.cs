@@ -3,7 +3,8 @@ namespace SolarEconomics;
 /// <summary>How charging slows near full: from a charge level on, the most power falls on a straight line to what is left of it at full.</summary>
 /// <param name="FromShare">Share of the usable energy at which it begins. Range: 0 to below 1.</param>
 /// <param name="PowerLeftAtFull">Share of the most power that is left at full. Range: a millionth to 1.</param>
-/// <remarks>Worked out exactly inside an interval, so that one hour and twelve times five minutes end at the same charge.</remarks>
+/// <remarks>Worked out exactly inside an interval, so that one hour and twelve times five minutes of charging at the most power end at the same charge. A surplus
+/// below the most power is judged by the interval as a whole: a long one may take a little near full that short ones would refuse.</remarks>
 public sealed record ChargeTaper(double FromShare, double PowerLeftAtFull)
 {
     /// <summary>Share of the usable energy at which it begins.</summary>

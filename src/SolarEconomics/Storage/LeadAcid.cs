@@ -59,7 +59,8 @@ public sealed record LeadAcid(double AmpHours, double RatedHours, double Volts)
     /// <param name="cellC">Usual temperature. Unit: °C.</param>
     /// <param name="depth">Share of the capacity that is used. Range: above 0 to 1; 0.5 is common for a long life.</param>
     /// <param name="absorptionHours">Hours from 80 % to full, as charging slows. Unit: h. Range: 0.5 to 12.</param>
-    /// <remarks>The taper starts at 80 % of the nameplate and its power at full is set so that the last fifth takes the absorption hours.</remarks>
+    /// <remarks>The taper starts at 80 % of the nameplate and its power at full is set so that the last fifth takes the absorption hours.
+    /// A current far below the rated one may draw more than the nameplate states; the battery then carries what it gives at that current as its nameplate.</remarks>
     public Battery AsBattery(double amps, double cellC, double depth, double absorptionHours)
     {
         var fullKwh = AmpHoursAt(amps) * ShareAt(cellC) * Volts / 1000;
@@ -68,7 +69,7 @@ public sealed record LeadAcid(double AmpHours, double RatedHours, double Volts)
         var fromShare = Math.Max(0, 1 - (0.2 / depth));
         return new Battery
         {
-            NameplateKwh = AmpHours * Volts / 1000, UsableKwh = usableKwh, MostChargeKw = mostKw, MostDischargeKw = mostKw,
+            NameplateKwh = Math.Max(AmpHours * Volts / 1000, usableKwh), UsableKwh = usableKwh, MostChargeKw = mostKw, MostDischargeKw = mostKw,
             Taper = ChargeTaper.Lasting(fromShare, usableKwh, mostKw, Require.Within(absorptionHours, 0.5, 12, "h", nameof(absorptionHours))),
         };
     }

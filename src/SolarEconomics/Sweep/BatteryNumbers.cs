@@ -13,7 +13,7 @@ internal readonly record struct BatteryNumbers(double UsableKwh, double MostChar
         if (battery.Temperatures is not null) throw Throw.NotInASweep(nameof(Battery.Temperatures));
         if (battery.SelfDischargePerMonth > 0) throw Throw.NotInASweep(nameof(Battery.SelfDischargePerMonth));
         if (battery.ReserveKwh > 0) throw Throw.NotInASweep(nameof(Battery.ReserveKwh));
-        if (battery.StoredAtStartKwh > battery.UsableKwh) throw Throw.StoreOutsideBattery(nameof(Battery.StoredAtStartKwh), battery.StoredAtStartKwh, battery.UsableKwh);
+        ConditionsCheck.Demand(battery);
         return new BatteryNumbers(battery.UsableKwh, Most(battery.MostChargeKw, @case), Most(battery.MostDischargeKw, @case),
             battery.ChargeEfficiency, battery.DischargeEfficiency, battery.StoredAtStartKwh);
     }

@@ -14,7 +14,7 @@ public sealed partial class BatterySweep
     /// <param name="cases">The cases, any number.</param>
     /// <param name="years">Years. Range: 1 to 100.</param>
     /// <param name="progress">Receives the share done, 0 to 1, after each handful of cases. Default: nobody.</param>
-    /// <param name="cancellation">Ends the work within a handful of cases, some milliseconds.</param>
+    /// <param name="cancellation">Ends the work within one year of a handful of cases, some milliseconds however many years there are.</param>
     /// <returns>One result per case, in their order.</returns>
     /// <exception cref="ArgumentException">A battery has what a sweep does not know; the message names it.</exception>
     public IReadOnlyList<BatteryCaseResult> Run(IReadOnlyList<BatteryCase> cases, int years, IProgress<double>? progress = null, CancellationToken cancellation = default)
@@ -30,16 +30,17 @@ public sealed partial class BatterySweep
     /// <summary>A first answer while a slider moves: four representative years are worked out, the others lie on straight lines between them.</summary>
     /// <param name="cases">The cases.</param>
     /// <param name="years">Years. Range: 1 to 100.</param>
+    /// <param name="cancellation">Ends the work within one year of a handful of cases.</param>
     /// <returns>Results marked <see cref="BatteryCaseResult.IsPreview"/>; of four years or fewer, the full ones.</returns>
-    public IReadOnlyList<BatteryCaseResult> Preview(IReadOnlyList<BatteryCase> cases, int years)
+    public IReadOnlyList<BatteryCaseResult> Preview(IReadOnlyList<BatteryCase> cases, int years, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(cases);
-        if (years <= 4) return Run(cases, years);
+        if (years <= 4) return Run(cases, years, null, cancellation);
         Require.Within(years, 1, MostYears, "years");
         int[] some = [1, (years + 2) / 3, ((2 * years) + 1) / 3, years];
-        return Vector512.IsHardwareAccelerated ? Run<Lanes8>(cases, some, years, null, default)
-            : Vector256.IsHardwareAccelerated ? Run<Lanes4>(cases, some, years, null, default)
-            : Run<Lanes1>(cases, some, years, null, default);
+        return Vector512.IsHardwareAccelerated ? Run<Lanes8>(cases, some, years, null, cancellation)
+            : Vector256.IsHardwareAccelerated ? Run<Lanes4>(cases, some, years, null, cancellation)
+            : Run<Lanes1>(cases, some, years, null, cancellation);
     }
 
     /// <summary>Any width, so that tests can hold them against each other.</summary>
@@ -52,10 +53,10 @@ public sealed partial class BatterySweep
         using var work = WorkProgress.Begin(progress);
         for (var from = 0; from < results.Length; from += slots)
         {
-            cancellation.ThrowIfCancellationRequested();
             var futures = new SweepFutures(cases, order.AsMemory(from, Math.Min(slots, results.Length - from)), slots, _series, worked, years);
             foreach (var year in worked)
             {
+                cancellation.ThrowIfCancellationRequested();
                 futures.Begin(year);
                 if (futures.Block.SharesNetFlow) SweepYearShared<T>.Run(_series, futures.Block, 0);
                 else SweepYear<T>.Run(_series, futures.Block, 0);

@@ -43,6 +43,39 @@ public class BadInputTests
     }
 
     [Fact]
+    public void More_usable_energy_than_the_nameplate_holds_is_refused_by_a_run_and_by_a_sweep()
+    {
+        var battery = new Battery { UsableKwh = 10, NameplateKwh = 9.6 };
+        var error = Assert.Throws<ArgumentException>(() => Made.Run(new EnergySystem { Battery = battery }, [1], [1]));
+        Assert.StartsWith("Found UsableKwh 10 kWh above NameplateKwh 9.6 kWh, expected at most the nameplate.", error.Message, StringComparison.Ordinal);
+        var sweep = BatterySweep.Of(new Conditions(LoadSeries.Of(Made.HoursOf(1), new[] { 1.0 })));
+        Assert.Equal(error.Message, Assert.Throws<ArgumentException>(() => sweep.Run([new BatteryCase(battery)], 1)).Message);
+        Made.Run(new EnergySystem { Battery = battery with { UsableKwh = 9.6 } }, [1], [1]);
+    }
+
+    [Fact]
+    public void Temperature_limits_that_are_no_numbers_or_stand_upside_down_are_refused()
+    {
+        Assert.Equal("ChargeFromC", Assert.Throws<ArgumentOutOfRangeException>(() => new TemperatureLimits(double.NaN, -10, 45)).ParamName);
+        Assert.Equal("UntilC", Assert.Throws<ArgumentOutOfRangeException>(() => new TemperatureLimits(0, -10, 45) with { UntilC = 318 }).ParamName);
+        var battery = new Battery { UsableKwh = 5, Temperatures = new TemperatureLimits(45, -10, 0) };
+        Assert.StartsWith("Found temperature limits with ChargeFromC 45 °C and UntilC 0 °C, expected the lower limit first",
+            Assert.Throws<ArgumentException>(() => Made.Run(new EnergySystem { Battery = battery }, [1], [1])).Message, StringComparison.Ordinal);
+        Assert.StartsWith("Found temperature limits with DischargeFromC 50 °C", Assert.Throws<ArgumentException>(() =>
+            Made.Run(new EnergySystem { Battery = battery with { Temperatures = new TemperatureLimits(0, 50, 45) } }, [1], [1])).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_value_outside_its_range_is_told_with_the_range()
+    {
+        var conditions = new Conditions(LoadSeries.Of(Made.HoursOf(2), new[] { 1.0, 1 }));
+        Assert.Equal("Found 150 as temperature of the battery in °C in interval 1 (1 Jan 2025, 01:00), expected a number from -60 to 120.", Assert.Throws<ArgumentException>(() =>
+            new EnergySystem().Run(conditions with { BatteryC = new[] { 20.0, 150 } }, Control.SelfConsumption)).Message);
+        Assert.Equal("Found NaN as export limit in kW in interval 0 (1 Jan 2025, 00:00), expected a number of 0 or more.", Assert.Throws<ArgumentException>(() =>
+            new EnergySystem().Run(conditions with { MostExportKw = new[] { double.NaN, 1 } }, Control.SelfConsumption)).Message);
+    }
+
+    [Fact]
     public void A_gap_in_a_load_is_named_with_its_local_time()
     {
         var time = Timeline.Of(new IntervalGrid(Instant.FromUtc(2025, 7, 1, 0, 0), Duration.FromHours(1), 3), Made.Dublin);

@@ -163,6 +163,39 @@ public class BatterySweepTests
         Assert.Equal(3, seen.Count);
     }
 
+    [Fact]
+    public void A_sweep_of_a_hundred_years_stops_in_the_year_in_which_it_is_asked()
+    {
+        using var stop = new CancellationTokenSource();
+        var cases = new Looked([new BatteryCase(Battery.Of(5, 0.9))], looks =>
+        {
+            if (looks == 40) stop.Cancel();
+        });
+        Assert.Throws<OperationCanceledException>(() => BatterySweep.Of(s_conditions.Single()).Run(cases, 100, null, stop.Token));
+        Assert.InRange(cases.Looks, 40, 50);
+    }
+
+    /// <summary>Counts how often a case is looked at, which each year of a sweep does some times.</summary>
+    private sealed class Looked(IReadOnlyList<BatteryCase> cases, Action<int> hear) : IReadOnlyList<BatteryCase>
+    {
+        internal int Looks { get; private set; }
+
+        public int Count => cases.Count;
+
+        public BatteryCase this[int index]
+        {
+            get
+            {
+                hear(++Looks);
+                return cases[index];
+            }
+        }
+
+        public IEnumerator<BatteryCase> GetEnumerator() => cases.GetEnumerator();
+
+        System.Collections.IEnumerator System.Collections.IEnumerable.GetEnumerator() => GetEnumerator();
+    }
+
     private sealed class Heard(Action<double> hear) : IProgress<double>
     {
         public void Report(double value) => hear(value);
