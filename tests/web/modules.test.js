@@ -38,3 +38,14 @@ test("only connection.js writes to the host's line", () => {
 test("nothing is loaded from elsewhere", () => {
   for (const [name, text] of modules) assert.ok(!/https?:\/\/(?!www\.w3\.org)/.test(text), name);
 });
+
+test("imports and exports are written so that the host can join the modules to one script", () => {
+  for (const [name, text] of modules) {
+    if (name === "editor.js") continue; // loaded later, as a file of its own
+    for (const [line] of text.matchAll(/^import .*$/gm)) {
+      assert.match(line, /^import \{ [\w, ]+ \} from "\.\/[\w.-]+";$/, name);
+      assert.doesNotMatch(line, / as /, name);
+    }
+    for (const [line] of text.matchAll(/^export .*$/gm)) assert.match(line, /^export (async function|function|const) \w+/, name);
+  }
+});

@@ -7,6 +7,8 @@ namespace SolarEconomics.Workbench;
 internal sealed partial class OpenNotebook
 {
     private readonly Dictionary<string, (string Code, CodeNames Names)> names = new(StringComparer.Ordinal);
+    private IReadOnlyList<(string Id, CodeNames Names)> dependenceOf = [];
+    private Dependence? dependence;
 
     private NotebookView View()
     {
@@ -32,7 +34,13 @@ internal sealed partial class OpenNotebook
             isText ? Prose.WithoutHeading(step.Source) : "", work.State.ToString().ToLowerInvariant(), step.Source.Split('\n').Length, work.Seconds, answers, work.Asks, work.Hidden);
     }
 
-    private Dependence Dependence() => new([.. document.Steps.Where(step => step.Kind == StepKind.Code).Select(step => (step.Id, NamesOf(step)))]);
+    private Dependence Dependence()
+    {
+        var codes = document.Steps.Where(step => step.Kind == StepKind.Code).Select(step => (step.Id, NamesOf(step))).ToList();
+        // One run asks three times; only another text, order or step makes it another one.
+        if (dependence is null || !dependenceOf.SequenceEqual(codes)) (dependence, dependenceOf) = (new Dependence(codes), codes);
+        return dependence;
+    }
 
     private CodeNames NamesOf(NotebookStep step)
     {

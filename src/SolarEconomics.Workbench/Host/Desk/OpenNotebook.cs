@@ -96,7 +96,13 @@ internal sealed partial class OpenNotebook : IAsyncDisposable
     private Task<T> AskAsync<T>(Func<T> read)
     {
         var answer = new TaskCompletionSource<T>(TaskCreationOptions.RunContinuationsAsynchronously);
-        if (!happenings.Writer.TryWrite(() => answer.SetResult(read()))) answer.SetCanceled();
+        var isAsked = happenings.Writer.TryWrite(() =>
+        {
+            // Who asks must hear of a fault too: he would wait for ever.
+            try { answer.SetResult(read()); }
+            catch (Exception failure) { answer.SetException(failure); }
+        });
+        if (!isAsked) answer.SetCanceled();
         return answer.Task;
     }
 

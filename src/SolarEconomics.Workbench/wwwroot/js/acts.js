@@ -16,6 +16,15 @@ function createMenu(document, label, ...parts) {
   return menu;
 }
 
+/** Control (or Command) with Z takes a change of steps back, with Shift it comes again; in a field these keys belong to the field. */
+function listenForUndo(document, undo, redo) {
+  document.addEventListener("keydown", (event) => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== "z" || event.target.closest("input, textarea, .cm-editor, .presenting")) return;
+    event.preventDefault();
+    (event.shiftKey ? redo : undo).click();
+  });
+}
+
 export function createActs(document, place, { say, present, versions, addressOf }) {
   const label = document.createTextNode(words.workOut);
   const detail = element(document, "small");
@@ -25,8 +34,9 @@ export function createActs(document, place, { say, present, versions, addressOf 
   const session = element(document, "p", { role: "status" });
   const meter = element(document, "meter", { min: 0, "aria-label": "Memory of the session" });
   const used = element(document, "p", { hidden: true }, element(document, "span"), meter);
-  const undo = button(document, "Undo", () => say(ask.undo));
-  const redo = button(document, "Redo", () => say(ask.redo));
+  const undo = button(document, "Undo", () => say(ask.undo), { "aria-keyshortcuts": "Control+Z Meta+Z", title: words.undoKey });
+  const redo = button(document, "Redo", () => say(ask.redo), { "aria-keyshortcuts": "Control+Shift+Z Meta+Shift+Z", title: words.redoKey });
+  listenForUndo(document, undo, redo);
   const answers = button(document, words.answersOut, () => say(ask.saveAnswers, { wanted: leavesOut }));
   const startAfresh = button(document, words.startAfresh, () => say(ask.startAfresh));
   const again = button(document, words.again, () => say(ask.workOut, { extent: extent.everything }));

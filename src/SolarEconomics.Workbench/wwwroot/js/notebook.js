@@ -14,6 +14,7 @@ export function createNotebook(document, { main, outline, part, prose, card, fra
       made = { kind: step.kind, view: step.kind === "code" ? part(step) : prose(step) };
       parts.set(step.id, made);
     }
+    Object.assign(made, { named, heading: step.heading, state: step.state });
     made.view.update(step, { named });
     return made.view.root;
   }
@@ -49,6 +50,12 @@ export function createNotebook(document, { main, outline, part, prose, card, fra
         roots.forEach((root, at) => { if (main.children[at] !== root) main.insertBefore(root, main.children[at] ?? null); });
       }
       renderQuestions(document, outline, groups.filter((group) => !group.isTitle || group.parts.length > 0));
+    },
+    /** Draws one step that changed; the questions around it only where they show another heading or state. */
+    change(step, steps) {
+      const made = parts.get(step?.id);
+      if (made?.kind === step?.kind && made?.heading === step?.heading && made?.state === step?.state) made?.view.update(step, { named: made.named });
+      else this.render(steps);
     },
     /** Tells how far the step at work is, where that step stands. */
     progress(work) {

@@ -49,7 +49,7 @@ export function openPage(window, name) {
   const charts = createCharts(window, drawing, means);
   const answers = createAnswers(document, charts, { notebook: name, fetch: (address) => window.fetch(address), means });
   const completions = createCompletions((message, content) => line.send(message, content), later);
-  const tools = createTools(document, say);
+  const tools = createTools(document, say, means);
   const nonce = document.querySelector('meta[name="editor-nonce"]').content;
   const presenting = createPresenting(window, main, at("acts"));
   const choices = createChoices(document, at("choices"), say);
@@ -63,7 +63,7 @@ export function openPage(window, name) {
     prose: createProse(document, { edits, tools }),
   });
 
-  state.listen((kind, now) => {
+  state.listen((kind, now, changed) => {
     if (!now.notebook) return;
     const { question, place: file, steps, saved } = now.notebook;
     if (kind === told.opened) {
@@ -72,7 +72,8 @@ export function openPage(window, name) {
       document.title = question;
       if (now.connected) notice.clear();
     }
-    if (kind === told.opened || kind === told.stepChanged) notebook.render(steps);
+    if (kind === told.opened) notebook.render(steps);
+    if (kind === told.stepChanged) notebook.change(changed, steps);
     if (kind === told.opened || kind === told.assumptionsChanged) assumptions.render(now.notebook.assumptions);
     if (kind === told.opened || kind === told.saved) at("saved").textContent = saved;
     if (kind === told.opened || kind === told.workChanged) notebook.progress(now.notebook.work);
@@ -97,7 +98,7 @@ export function openPage(window, name) {
     if (message.message === told.completed) completions.answer(message);
     else if (message.message === told.versionsFound) versions.render(message.versions);
     else if (message.message === told.notice) notice.show(message.words);
-    else if (heard[message.message]) state.change(message.message, (s) => heard[message.message](s, message));
+    else if (heard[message.message]) state.change(message.message, (s) => heard[message.message](s, message), message.step);
   }
 
   const begin = () => {

@@ -20,7 +20,7 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
     const toHere = button(document, words.workOutToHere, () => workOut(extent.toHere), { class: "works" });
     const progress = createProgress(document);
     const buttons = element(document, "div.tools", {}, one, toHere,
-      element(document, "span.gap"), tools({ id: step.id, kind: "code", caret: () => editor?.caret ?? 0 }));
+      element(document, "span.gap"), tools({ id: step.id, kind: "code", caret: () => editor?.caret ?? 0, answers: () => current.answers }));
     const working = element(document, "details.beneath", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
     const root = element(document, "div.part", { "data-step": step.id }, name, place, hidden, progress.root, asks.root, nothing, working);
     let current = step, drawn = null, drawnNamed = null, editor = null, isMaking = false, isGone = false;

@@ -2,8 +2,8 @@
 import { button, element } from "./dom.js";
 import { ask } from "./messages.js";
 
-/** @param {{id: string, kind: string, caret: () => number}} step */
-export const createTools = (document, say) => ({ id, kind, caret }) => {
+/** @param {{id: string, kind: string, caret: () => number, answers?: () => Array<object>}} step */
+export const createTools = (document, say, means) => ({ id, kind, caret, answers }) => {
   const isCode = kind === "code";
   const plain = (label, act) => button(document, label, act, { class: "plain" });
   return element(document, "span.tools", {},
@@ -15,6 +15,7 @@ export const createTools = (document, say) => ({ id, kind, caret }) => {
       plain("Split where the cursor is", () => say(ask.splitStep, { step: id, position: caret() })),
       plain("Join with the one below", () => say(ask.joinStep, { step: id })),
       plain(isCode ? "Turn into text" : "Turn into code", () => say(ask.changeKind, { step: id })),
+      isCode ? plain("Keep the answers as data", () => means.download(`${id}.json`, JSON.stringify(answers(), null, 2), "application/json")) : null,
       plain("Copy", () => say(ask.copyStep, { step: id })),
       plain("Put the copied one below", () => say(ask.putStep, { after: id })),
       plain(isCode ? "Delete this step" : "Delete this text", () => say(ask.deleteStep, { step: id })))));

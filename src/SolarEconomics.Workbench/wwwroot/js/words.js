@@ -48,6 +48,8 @@ export const words = Object.freeze({
   workOutStep: "Work out this step",
   workOutToHere: "Work out down to here",
   everything: "everything",
+  undoKey: "Also Control or Command with Z, outside a field",
+  redoKey: "Also Control or Command with Shift and Z, outside a field",
   startAfresh: "Start afresh",
   startAfreshAbout: "Forgets every value worked out so far. Steps and their answers stay.",
   rights: "Code in a step runs with your own rights on this computer.",
