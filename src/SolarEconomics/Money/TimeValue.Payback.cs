@@ -43,7 +43,11 @@ public static partial class TimeValue
     /// <param name="rate">Discount rate per year, nominal for a nominal flow and real for a real one.</param>
     /// <exception cref="BasisMismatchException">The rate is real and the flow nominal, or the reverse.</exception>
     /// <remarks>Source: money-7.</remarks>
-    public static PaybackYears DiscountedPayback(MoneyFlow flow, Rate rate) => DiscountedPaybackOf(flow.Span, RateOf(flow, rate));
+    public static PaybackYears DiscountedPayback(MoneyFlow flow, Rate rate)
+    {
+        var perYear = RateOf(flow, rate);
+        return DiscountedPaybackOf(flow.Span, perYear);
+    }
 
     /// <summary>Payback of dated payments: the first and the lasting day on which the running sum is 0 or above.</summary>
     /// <param name="flow">The payments.</param>

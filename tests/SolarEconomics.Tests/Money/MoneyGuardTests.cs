@@ -160,6 +160,7 @@ public sealed class MoneyGuardTests
         Assert.Throws<ArgumentNullException>(() => TimeValue.Xnpv(null!, Rate.Nominal(0.05)));
         Assert.Throws<ArgumentNullException>(() => TimeValue.TryIrr((MoneyFlow)null!, out _));
         Assert.Throws<ArgumentNullException>(() => TimeValue.TryXirr(null!, out _));
+        Assert.Throws<ArgumentNullException>(() => TimeValue.DiscountedPayback((MoneyFlow)null!, Rate.Nominal(0.05)));
         Assert.Throws<ArgumentNullException>(() => TimeValue.Mirr((MoneyFlow)null!, Rate.Nominal(0.05), Rate.Nominal(0.05)));
     }
 
