@@ -9,7 +9,8 @@ internal static class Sheets
     /// <summary>A sheet that holds a table but could not be read: nothing but the reason.</summary>
     internal static RecordContent Refused(RecordFile file, RecordException why) => new(file.Path, "", NodaTime.DateTimeZone.Utc)
     {
-        Problems = [new Problem(file.Name, 0, 0, "", why.Message, "a table that can be read; nothing of that sheet was counted", Severity.Lost), .. why.Problems],
+        Problems = [why.Reason is { } reason ? reason with { Expected = reason.Expected + "; nothing of that sheet was counted" }
+            : new Problem(file.Name, 0, 0, "", why.Message, "a table that can be read; nothing of that sheet was counted", Severity.Lost), .. why.Problems],
     };
 
     internal static RecordContent Join(RecordFile file, string format, IReadOnlyList<(string Sheet, RecordContent Content)> sheets)

@@ -41,7 +41,8 @@ internal sealed class TableText : IDisposable
 
     private void Write(string cell)
     {
-        if (cell.AsSpan().IndexOfAny("\",\r\n") < 0)
+        // A mark of numbers in front would make the line a comment; an error in a cell begins so.
+        if (cell.AsSpan().IndexOfAny("\",\r\n") < 0 && !cell.StartsWith('#'))
         {
             _writer.Write(cell);
             return;

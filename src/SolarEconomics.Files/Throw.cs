@@ -1,4 +1,5 @@
 using System.Globalization;
+using Parquet.Schema;
 
 namespace SolarEconomics.Files;
 
@@ -10,32 +11,46 @@ internal static class Throw
         e is not (RecordException or UnknownNameException or OperationCanceledException or OutOfMemoryException or UnauthorizedAccessException or FileNotFoundException or DirectoryNotFoundException);
 
     internal static RecordException Damaged(string file, string format, Exception why) =>
-        new($"{file}: found a damaged {format} file ({why.Message.ReplaceLineEndings(" ").TrimEnd('.', ' ')}), expected one that can be opened. Save or export it again.");
+        Refused(file, $"a damaged {format} file ({why.Message.ReplaceLineEndings(" ").TrimEnd('.', ' ')})", "one that can be opened. Save or export it again");
 
     internal static RecordException EmptyArchive(string file) =>
-        new($"{file}: found a zip archive with nothing in it, expected a workbook. Save it again.");
+        Refused(file, "a zip archive with nothing in it", "a workbook. Save it again");
 
     internal static RecordException NoWorkbook(string file, string first) =>
-        new($"{file}: found a zip archive of other files (the first is \"{first}\"), expected a workbook (XLSX). Unpack it, and give the files inside.");
+        Refused(file, $"a zip archive of other files (the first is \"{first}\")", "a workbook (XLSX). Unpack it, and give the files inside");
+
+    internal static RecordException OldWorkbook(string file) =>
+        Refused(file, "a workbook of the form before 2007 (.xls), or one locked by a password", "XLSX. Open it and save it as XLSX or CSV, without a password");
+
+    internal static RecordException OtherWorkbook(string file, string form) =>
+        Refused(file, $"{form}", "XLSX. Open it and save it as XLSX or CSV");
+
+    internal static RecordException OnlyFormulas(string file, int formulas) =>
+        Refused(file, string.Create(CultureInfo.InvariantCulture, $"{formulas} formulas whose values were not saved with them and no table without them"), "saved values. Open the workbook in the program that works them out, save it there, and read it again");
+
+    internal static Problem SheetsLeftOut(string file, int sheets, int most) => new(file, 0, 0, "",
+        string.Create(CultureInfo.InvariantCulture, $"{sheets} sheets"), string.Create(CultureInfo.InvariantCulture, $"at most {most}; what stands in the others was not counted. Save them as a workbook of their own"), Severity.Lost);
 
     internal static RecordException UnpacksTooLarge(string file) =>
-        new($"{file}: found an archive that unpacks to far more than a workbook of readings, expected at most 1 GiB and a hundred times its size. Export the readings as CSV.");
+        Refused(file, "an archive that unpacks to far more than a workbook of readings", "at most 1 GiB and a hundred times its size. Export the readings as CSV");
 
     internal static RecordException NoTable(string file, string what, string where) =>
-        new($"{file}: found {what} without any row of a time and a number (looked in {where}), expected a table of readings. Check which file was saved.");
+        Refused(file, $"{what} without any row of a time and a number (looked in {where})", "a table of readings. Check which file was saved");
 
     internal static RecordException TooMuch(string sheet) =>
-        new($"{sheet}: found a sheet of more cells than a table of readings has, expected at most 1,048,576 rows and 20 million cells. Export the readings as CSV.");
+        Refused(sheet, "a sheet of more cells than a table of readings has", "at most 1,048,576 rows and 20 million cells. Export the readings as CSV");
 
     internal static RecordException TooManyRows(string file, long rows) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"{file}: found a row group of {rows} rows, expected at most 20 million cells in one. Write it in smaller groups."));
+        Refused(file, string.Create(CultureInfo.InvariantCulture, $"a row group of {rows} rows"), "at most 20 million cells in one. Write it in smaller groups");
 
-    internal static RecordException NoFlatColumns(string file) =>
-        new($"{file}: found a Parquet file without plain columns, expected one column of times and columns of numbers. Nested columns are not read.");
+    internal static RecordException NoFlatColumns(string file, IEnumerable<Field> fields) =>
+        Refused(file, $"a Parquet file without plain columns ({string.Join(", ", fields.Take(8).Select(f => $"\"{f.Name}\" of {ParquetFindings.KindOf(f)}"))})", "one column of times and columns of numbers. Write what is nested as columns of their own");
 
     internal static InvalidOperationException TooLongForSheet(int most) =>
         new(string.Create(CultureInfo.InvariantCulture, $"Found more than {most} intervals, expected as many as a sheet has rows. Write them as Parquet or CSV, or bring them to longer intervals by InStepsOf."));
 
     internal static InvalidOperationException NothingToWrite() =>
         new("Found no channel of energy in a known unit, expected one at least. Counters and unknown units are not written.");
+
+    private static RecordException Refused(string file, string found, string expected) => new(new Problem(file, 0, 0, "", found, expected, Severity.Lost));
 }

@@ -1,5 +1,7 @@
 using DuckDB.NET.Data;
 using NodaTime;
+using Parquet;
+using Parquet.Schema;
 
 namespace SolarEconomics.Files.Tests;
 
@@ -77,6 +79,66 @@ public sealed class ParquetTests : IDisposable
         Ask($"""COPY (SELECT TIMESTAMP '2024-06-01 00:00:00' + INTERVAL (i * 30) MINUTE AS "time", 1.0::DOUBLE AS "import (kWh)" FROM range(9) t(i)) TO '{path}' (FORMAT parquet); SELECT 1""");
         var file = Assert.Single(Inspection.Of([path]).Files);
         Assert.Equal((2, "to be told its clock"), (file.ExitCode, file.Problems[0].Expected[..20]));
+    }
+
+    [Fact]
+    public void Columns_of_dates_are_whole_local_days_on_days_of_clock_changes()
+    {
+        var path = _places.At("days.parquet");
+        Ask($"""COPY (SELECT DATE '2024-10-25' + i::INTEGER AS "date", 5.5::DOUBLE AS "generation (kWh)" FROM range(5) t(i)) TO '{path}' (FORMAT parquet); SELECT 1""");
+        var channel = Assert.Single(Readings.Load(path, Dublin).Channels);
+        Assert.Equal([24.0, 24, 25, 24, 24], Enumerable.Range(0, 5).Select(i => (channel.Ends[i] - channel.Starts[i]).TotalHours));
+        Assert.Equal((27.5, 0), (channel.Total.Kwh, ChannelQuality.Of(channel).Missing));
+    }
+
+    [Fact]
+    public async Task Times_of_96_bits_are_read_as_local_times_and_said()
+    {
+        var path = _places.At("int96.parquet");
+        var (time, kwh) = (new DateTimeDataField("time", DateTimeFormat.Impala), new DataField<double>("import (kWh)"));
+        await using (var stream = File.Create(path))
+        await using (var writer = await ParquetWriter.CreateAsync(new ParquetSchema(time, kwh), stream))
+        {
+            using var group = writer.CreateRowGroup();
+            await group.WriteAsync<DateTime>(time, Enumerable.Range(0, 48).Select(i => new DateTime(2024, 6, 1).AddMinutes(30 * i)).ToArray());
+            await group.WriteAsync<double>(kwh, Enumerable.Repeat(0.25, 48).ToArray());
+        }
+        // The engine sees the same times, so the file holds what is meant.
+        Assert.Equal("2024-06-01 00:00:00 2024-06-01 23:30:00", Ask($"SELECT strftime(min(time), '%Y-%m-%d %H:%M:%S') || ' ' || strftime(max(time), '%Y-%m-%d %H:%M:%S') FROM '{path}'"));
+        var readings = Readings.Load(path, Dublin);
+        Assert.Equal((Instant.FromUtc(2024, 5, 31, 23, 0), 12.0), (readings.Channels[0].Start, readings.Channels[0].Total.Kwh));
+        Assert.Equal("times of 96 bits under \"time\", which do not say their clock", Assert.Single(readings.Problems).Found);
+    }
+
+    [Theory]
+    [InlineData("[1.5, 2.5]", "the column \"phases\" of lists")]
+    [InlineData("{'a': 1.5}", "the column \"phases\" of nested columns")]
+    [InlineData("MAP {'a': 1.5}", "the column \"phases\" of maps")]
+    public void Nested_columns_are_named_and_the_others_read(string nested, string words)
+    {
+        var path = _places.At("nested.parquet");
+        Ask($"""COPY (SELECT TIMESTAMPTZ '2024-06-01 00:00:00+00' + INTERVAL (i * 30) MINUTE AS "time", 0.25::DOUBLE AS "import (kWh)", {nested} AS phases FROM range(48) t(i)) TO '{path}' (FORMAT parquet); SELECT 1""");
+        var readings = Readings.Load(path, Dublin);
+        Assert.Equal(12, Assert.Single(readings.Channels).Total.Kwh);
+        Assert.Equal((words, Severity.Note), (Assert.Single(readings.Problems).Found, readings.Problems[0].Severity));
+    }
+
+    [Fact]
+    public void A_file_of_nested_columns_alone_is_refused_with_their_names()
+    {
+        var path = _places.At("nested.parquet");
+        Ask($$"""COPY (SELECT {'time': TIMESTAMP '2024-06-01 00:00:00', 'kWh': 1.5} AS reading FROM range(9) t(i)) TO '{{path}}' (FORMAT parquet); SELECT 1""");
+        Assert.Contains("without plain columns (\"reading\" of nested columns)", Assert.Throws<RecordException>(() => Readings.Load(path, Dublin)).Message);
+    }
+
+    [Fact]
+    public void Digits_below_a_millisecond_are_cut_and_said()
+    {
+        var path = _places.At("micros.parquet");
+        Ask($"""COPY (SELECT TIMESTAMPTZ '2024-06-01 00:00:00.000250+00' + INTERVAL (i * 30) MINUTE AS "time", 0.25::DOUBLE AS "import (kWh)" FROM range(48) t(i)) TO '{path}' (FORMAT parquet); SELECT 1""");
+        var readings = Readings.Load(path, Dublin);
+        Assert.Equal((Instant.FromUtc(2024, 6, 1, 0, 0), 12.0), (readings.Channels[0].Start, readings.Channels[0].Total.Kwh));
+        Assert.Equal("48 times under \"time\" with digits below a millisecond", Assert.Single(readings.Problems).Found);
     }
 
     [Fact]

@@ -14,7 +14,7 @@ internal sealed class CounterCsvReader : IRecordReader
     public RecordContent Read(RecordFile file, ReadOptions options)
     {
         var header = HeaderLine(file) ?? throw Throw.NothingToRead(file.Name, "no header of a counter file", "date,device,kwh", []);
-        if (options.Zone is null) throw Throw.NeedsZone(file.Name, header.Line + 1, "date");
+        if (options.Zone is null) throw Throw.NeedsZone(file.Name, header.Line, Array.IndexOf(header.Fields, "date") + 1, "date");
         var problems = new ProblemList(file.Name);
         var rows = new CounterRows(header.Fields, problems);
         using (var reader = new StreamReader(file.Open(), CsvText.EncodingOf(file.Head)))

@@ -86,6 +86,22 @@ public sealed class InspectionTests : IDisposable
     }
 
     [Theory]
+    [InlineData("start,import (kWh)\n2024-06-01 00:00,1\n2024-06-01 00:30,1\n", null, 2, 1, "2024-06-01 00:00", "the time \"2024-06-01 00:00\" without an offset")]
+    [InlineData("start;import (kWh)\n2024-06-01 00:00;1.234\n2024-06-01 00:30;5.678\n", "UTC", 2, 2, "1.234", "\"1.234\", which is 1234 if")]
+    [InlineData("start;import (kWh)\n2024-06-01 00:00;1,5\n2024-06-01 00:30;2.5\n", "UTC", 2, 2, "1,5", "\"1,5\" with a decimal comma beside \"2.5\" with a decimal point")]
+    [InlineData("import (kWh),day\n1,05/05/2024\n1,06/05/2024\n", "UTC", 3, 2, "06/05/2024", "dates in which day and month could change places")]
+    [InlineData("day,import (kWh)\n45413,1\n45414,1\n", "UTC", 2, 1, "45413", "\"45413\" where the time stands, a bare number")]
+    [InlineData("only words here\n", "UTC", 1, 0, "only words here", "no line with a time and a number")]
+    public void A_refused_file_says_where_and_what_in_the_fields_of_its_problem(string text, string? zone, int line, int column, string raw, string found)
+    {
+        var path = _files.Write("meter.csv", text);
+        var problem = Json(Inspection.Of([path], zone)).GetProperty("problems")[0];
+        Assert.Equal((line, column, raw), (problem.GetProperty("line").GetInt32(), problem.GetProperty("column").GetInt32(), problem.GetProperty("raw").GetString()));
+        Assert.StartsWith(found, problem.GetProperty("found").GetString(), StringComparison.Ordinal);
+        Assert.NotEqual("", problem.GetProperty("expected").GetString());
+    }
+
+    [Theory]
     [InlineData("de-DE")]
     [InlineData("tr-TR")]
     public void Json_is_the_same_under_every_culture(string name)

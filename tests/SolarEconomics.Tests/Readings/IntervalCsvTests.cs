@@ -146,7 +146,7 @@ public sealed class IntervalCsvTests : IDisposable
 
     [Fact]
     public void A_missing_file_is_one_clear_message() =>
-        Assert.StartsWith("Found no file \"no-such.csv\" (looked in ", Assert.Throws<RecordException>(() => Readings.Load("no-such.csv", Mill)).Message);
+        Assert.StartsWith("no-such.csv: found no file (looked in ", Assert.Throws<RecordException>(() => Readings.Load("no-such.csv", Mill)).Message);
 
     [Fact]
     public void Monthly_files_are_joined_and_their_overlap_is_counted_once()

@@ -24,6 +24,38 @@ public sealed partial class MutationTests
     [Fact]
     public void Every_kwh_of_a_broken_nem12_file_is_in_a_total_or_in_the_problems() => Balance("nem12-30min-quality-and-500.csv", "variant.nem12", NaiveNem12);
 
+    [Fact]
+    public void Every_kwh_of_a_broken_long_table_is_in_a_total_or_in_the_problems() => Balance("long", "variant.csv", NaiveLong, heads: 2, least: 8);
+
+    /// <summary>Of a counter, what is counted are steps: each state that can be read stands in the counters, or in a problem of its line.</summary>
+    [Fact]
+    public void Every_state_of_a_broken_counter_file_is_in_a_counter_or_in_the_problems()
+    {
+        var bytes = BytesOf("counters");
+        var head = Array.IndexOf(bytes, (byte)'\n', Array.IndexOf(bytes, (byte)'\n') + 1) + 1;
+        var compared = 0;
+        for (var seed = 0; seed < Variants / 2; seed++)
+        {
+            var text = Encoding.UTF8.GetString([.. bytes.AsSpan(0, head), .. Mutation.Of(bytes[head..], seed)]);
+            if (text.AsSpan().IndexOfAny("\0\uFFFD\u2028") >= 0 || text.Count(c => c == '"') % 2 != 0 || text.Replace("\r\n", "\n", StringComparison.Ordinal).Contains('\r', StringComparison.Ordinal)) continue;
+            RecordContent content;
+            try
+            {
+                content = RecordReaders.Read(_files.Write("variant.csv", text), new ReadOptions { Zone = Zones.Of("Europe/Dublin") });
+            }
+            catch (RecordException)
+            {
+                continue;
+            }
+            compared++;
+            var told = content.Counters.SelectMany(c => c.Readings.Select(r => r.Line)).Concat(content.Problems.Select(p => p.Line)).ToHashSet();
+            var lines = text.Split('\n');
+            for (var line = 2; line < lines.Length; line++)
+                if (lines[line].AsSpan().Trim().Trim(',').Trim().Length > 0 && !lines[line].StartsWith('#')) Assert.True(told.Contains(line + 1), $"Variant {seed}, line {line + 1} is neither counted nor listed: {lines[line]}");
+        }
+        Assert.InRange(compared, Variants / 6, Variants / 2);
+    }
+
     /// <summary>Breaks the rows below the head, which stays whole, and compares with a reader that only splits and adds.</summary>
     private void Balance(string name, string fileName, Func<string, double?> naive, int heads = 2, int least = 6)
     {
@@ -65,6 +97,21 @@ public sealed partial class MutationTests
             if (fields.First(f => f.Trim().Length > 0 || f == fields[^1]).Trim().Equals("total", StringComparison.OrdinalIgnoreCase)) continue;
             for (var i = 1; i <= 3 && i < fields.Length; i++)
                 if (NaiveNumber(fields[i], i == 2 ? 1000 : 1) is { } kwh) sum += kwh;
+        }
+        return sum;
+    }
+
+    /// <summary>Adds the numbers of rows that still name one of both channels and its unit; null where a row could be another than it seems.</summary>
+    private static double? NaiveLong(string text)
+    {
+        if (text.AsSpan().IndexOfAny("\"\0\uFFFD") >= 0 || text.Replace("\r\n", "\n", StringComparison.Ordinal).Contains('\r', StringComparison.Ordinal)) return null;
+        var sum = 0.0;
+        foreach (var fields in text.Split('\n').Skip(1).Select(l => l.TrimEnd('\r').Split(',')))
+        {
+            if (fields is [""]) continue;
+            // Another name or unit makes another channel, with rules of its own.
+            if (fields is not [_, "import", _, "kWh"] and not [_, "export", _, "Wh"]) return null;
+            sum += NaiveNumber(fields[2], fields[1] == "export" ? 1000 : 1) ?? 0;
         }
         return sum;
     }

@@ -21,7 +21,7 @@ internal static class ChannelsOfTable
             // A column without a unit that is empty from top to bottom holds nothing that could be lost.
             if (!column.IsEnergy && column.Meaning.Flow == FlowKind.Unknown && !table.Quality(c).ContainsAnyExcept(Quality.Missing))
             {
-                problems.Note(0, column.Index + 1, column.Meaning.Header, $"nothing under \"{column.Name}\"", "numbers, or no such column; it was left out");
+                if (column.Meaning.Header.Length > 0) problems.Note(0, column.Index + 1, column.Meaning.Header, $"nothing under \"{column.Name}\"", "numbers, or no such column; it was left out");
                 continue;
             }
             var channel = column.Meaning.Kind switch

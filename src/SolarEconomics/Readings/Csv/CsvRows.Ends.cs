@@ -50,7 +50,7 @@ internal sealed partial class CsvRows
             _endsAreTimes |= end.Fineness != StampFineness.Day;
             long endMs;
             if (end.OffsetMinutes is { } offset) endMs = end.LocalMs - (offset * 60_000L);
-            else if (_zone is null) throw Throw.NeedsZone(_problems.File, line, fields[index]);
+            else if (_zone is null) throw Throw.NeedsZone(_problems.File, line, index + 1, fields[index]);
             else endMs = LocalInstantAfter(end.LocalMs, startMs);
             _endIsLastDay |= endMs == startMs && end.Fineness == StampFineness.Day;
             if (endMs > startMs || (endMs == startMs && end.Fineness == StampFineness.Day))

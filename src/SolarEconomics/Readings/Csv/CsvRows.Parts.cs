@@ -19,7 +19,7 @@ internal sealed partial class CsvRows
     /// <summary>The instant of an interval that is numbered by the time that passed since its day began; false, and reported, where the day was over by then.</summary>
     private bool TryPassed(Stamp stamp, ReadOnlySpan<string> fields, TimeParts parts, int line, out long unixMs)
     {
-        var zone = _zone ?? throw Throw.NeedsZone(_problems.File, line, fields[_layout.Stamp.Index]);
+        var zone = _zone ?? throw Throw.NeedsZone(_problems.File, line, _layout.Stamp.Index + 1, fields[_layout.Stamp.Index]);
         parts.TryTime(fields, out var ms);
         var day = StampClock.LocalOf(stamp.LocalMs - ms).Date;
         unixMs = LocalDays.StartOf(day, zone).ToUnixTimeMilliseconds() + ms;

@@ -87,7 +87,7 @@ internal sealed partial class CsvRows : IRowTaker
             unixMs = stamp.LocalMs - (offset * 60_000L);
             return StampFate.Sure;
         }
-        if (_zone is null) throw Throw.NeedsZone(_problems.File, line, raw);
+        if (_zone is null) throw Throw.NeedsZone(_problems.File, line, _layout.Stamp.Index + 1, raw);
         if (_layout.Stamp.Fineness != StampFineness.Time)
         {
             var day = StampClock.LocalOf(stamp.LocalMs).Date;

@@ -100,11 +100,10 @@ internal static class CsvSniff
             for (var field = 0; field < Math.Min(split.Max(s => s.Length), 12); field++)
             {
                 var index = field;
-                var rows = split.FindAll(s => IsRow(s, index, isStamp));
+                var rows = Enumerable.Range(0, split.Count).Where(l => IsRow(split[l], index, isStamp)).ToList();
                 if (rows.Count <= bestScore) continue;
                 bestScore = rows.Count;
-                var first = split.FindIndex(s => IsRow(s, index, isStamp));
-                best = new CsvTable(delimiter, index, first + 1, rows);
+                best = new CsvTable(delimiter, index, rows[0] + 1, rows.ConvertAll(l => split[l])) { Lines = rows.ConvertAll(l => l + 1) };
             }
         }
         return best is null ? null : best with { FirstLine = FirstDataLine(sample, best) };
@@ -146,6 +145,8 @@ internal static class CsvSniff
         var above = new List<string[]>();
         for (var line = table.FirstLine - 2; line >= 0 && above.Count < 4; line--)
         {
+            // Sheets often leave a row empty between the headers and the numbers.
+            if (above.Count == 0 && IsEmpty(lines[line], table.Delimiter)) continue;
             if (lines[line].StartsWith('#') || string.IsNullOrWhiteSpace(lines[line])) break;
             var split = CsvText.Fields(lines[line], table.Delimiter);
             if (split.Length < 2 || split.Length > fields || split.Length < fields - 1) break;
@@ -169,6 +170,8 @@ internal static class CsvSniff
         }
         return (headers, units);
     }
+
+    private static bool IsEmpty(string line, char delimiter) => line.AsSpan().Trim().Trim(delimiter).Trim().IsEmpty;
 
     private static string Bare(string field) => field.Trim().Trim('(', ')', '[', ']');
 

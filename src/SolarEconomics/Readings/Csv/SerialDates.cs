@@ -25,7 +25,7 @@ internal static class SerialDates
         var first = table.Rows[0][table.StampIndex].Trim();
         TryRead(first, Marks(first), ZeroOf(SerialDays.From1900), out var since1900);
         TryRead(first, Marks(first), ZeroOf(SerialDays.From1904), out var since1904);
-        throw Throw.SerialDates(file.Name, table.FirstLine, first, since1900, since1904);
+        throw Throw.SerialDates(file.Name, table.LineOf(0), table.StampIndex + 1, first, since1900, since1904);
     }
 
     /// <summary>A table whose first fields are such numbers under a header that speaks of time.</summary>

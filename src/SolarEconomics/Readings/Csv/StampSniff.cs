@@ -76,7 +76,7 @@ internal static class StampSniff
         var shown = Shown(stamps);
         // The lines looked at first may end before the first day above 12.
         if (shown == DateOrder.FromRecord) shown = Shown(AllStamps(file, encoding, table));
-        return shown != DateOrder.FromRecord && !MayBeginWithShortYear(stamps) ? shown : throw Throw.AmbiguousDates(file.Name, table.FirstLine, stamps);
+        return shown != DateOrder.FromRecord && !MayBeginWithShortYear(stamps) ? shown : throw Throw.AmbiguousDates(file.Name, table, stamps);
     }
 
     private static bool HasDotAfterDay(string stamp)

@@ -10,7 +10,7 @@ internal sealed class DayTableReader : IRecordReader
     public RecordContent Read(RecordFile file, ReadOptions options)
     {
         var head = DayTableHead.Find(file) ?? throw Throw.NothingToRead(file.Name, "no line with the times of a day as headers", "date,00:00,00:30,… in one line", []);
-        if (options.Zone is not { } zone) throw Throw.NeedsZone(file.Name, head.Table.FirstLine, head.Table.Rows[0][head.Table.StampIndex]);
+        if (options.Zone is not { } zone) throw Throw.NeedsZone(file.Name, head.Table.FirstLine, head.Table.StampIndex + 1, head.Table.Rows[0][head.Table.StampIndex]);
         var stamp = StampSniff.Find(file, head.Encoding, head.Table, head.Headers, options);
         var layout = new CsvLayout
         {

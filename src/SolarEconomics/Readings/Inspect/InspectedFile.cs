@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using NodaTime;
 
 namespace SolarEconomics;
@@ -9,7 +7,7 @@ namespace SolarEconomics;
 /// <param name="Format">Name of the format; <c>unknown</c> where it could not be read.</param>
 /// <param name="Channels">Its channels, one per meter, suffix and flow; empty where it could not be read.</param>
 /// <param name="Problems">What was found on the way, in the order of discovery.</param>
-public sealed partial record InspectedFile(string File, string Format, IReadOnlyList<InspectedChannel> Channels, IReadOnlyList<Problem> Problems)
+public sealed record InspectedFile(string File, string Format, IReadOnlyList<InspectedChannel> Channels, IReadOnlyList<Problem> Problems)
 {
     /// <summary>How many local days the readings touch.</summary>
     public int LocalDays { get; private init; }
@@ -38,27 +36,29 @@ public sealed partial record InspectedFile(string File, string Format, IReadOnly
         }
         catch (RecordException e)
         {
-            return Unreadable(path, e.Message, e.Problems);
+            return Unreadable(path, e);
         }
         catch (UnknownNameException e)
         {
-            return Unreadable(path, e.Message, []);
+            return Unreadable(path, e);
         }
     }
 
-    internal static InspectedFile Unreadable(string path, string message, IReadOnlyList<Problem> problems)
+    /// <summary>A file that was refused: the reason first, with its place, then what was found before.</summary>
+    private static InspectedFile Unreadable(string path, RecordException why) =>
+        Unreadable(path, why.Reason ?? new Problem(path, 0, 0, "", why.Message, "a file that can be read", Severity.Lost), why.Problems);
+
+    /// <summary>A file that was not read because something was named that is not there.</summary>
+    internal static InspectedFile Unreadable(string path, UnknownNameException why)
     {
-        var parts = Parts().Match(message);
-        var line = parts.Groups["line"] is { Success: true } number ? int.Parse(number.Value, CultureInfo.InvariantCulture) : 0;
-        var problem = parts.Success
-            ? new Problem(path, line, 0, "", parts.Groups["found"].Value, parts.Groups["expected"].Value, Severity.Lost)
-            : new Problem(path, 0, 0, "", message, "a file that can be read", Severity.Lost);
-        return new InspectedFile(path, "unknown", [], [problem, .. problems]);
+        const string Between = ", expected ";
+        var at = why.Message.IndexOf(Between, StringComparison.Ordinal);
+        return Unreadable(path, at < 0
+            ? new Problem(path, 0, 0, "", why.Message, "a name that is known", Severity.Lost)
+            : new Problem(path, 0, 0, "", why.Message[..at].Replace("Found ", "", StringComparison.Ordinal), why.Message[(at + Between.Length)..], Severity.Lost), []);
     }
 
-    /// <summary>The parts of which every message of a refused record consists.</summary>
-    [GeneratedRegex(@"^(.*?, line (?<line>\d{1,9}))?.*?found (?<found>.*?)[,;] expected (?<expected>.*)$", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase | RegexOptions.Singleline, 1000)]
-    private static partial Regex Parts();
+    private static InspectedFile Unreadable(string path, Problem reason, IReadOnlyList<Problem> problems) => new(path, "unknown", [], [reason, .. problems]);
 
     private static InspectedFile Of(RecordContent content)
     {

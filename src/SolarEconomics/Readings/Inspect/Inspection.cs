@@ -31,7 +31,7 @@ public sealed class Inspection : IFinding
         }
         catch (UnknownNameException e)
         {
-            return new Inspection([.. paths.Select(p => InspectedFile.Unreadable(p, e.Message, []))]);
+            return new Inspection([.. paths.Select(p => InspectedFile.Unreadable(p, e))]);
         }
         return new Inspection([.. paths.Select(p => InspectedFile.Of(p, options))]);
     }

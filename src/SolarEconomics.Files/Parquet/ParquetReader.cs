@@ -22,10 +22,12 @@ internal sealed class ParquetReader : IRecordReader
         {
             if (file.Length < ShortestFile) throw new InvalidDataException("it is too short");
             using var text = new TableText();
-            ParquetColumns.WriteAsync(file, text, options).GetAwaiter().GetResult();
+            var findings = new ParquetFindings(file.Name);
+            ParquetColumns.WriteAsync(file, text, findings, options).GetAwaiter().GetResult();
             var table = text.AsRecord(file, file.Name);
             if (!Sheets.IsTable(table)) throw Throw.NoTable(file.Name, "a Parquet file", "columns");
-            return Sheets.Join(file, Format, [("", RecordReaders.Read(table, options with { Progress = null }))]);
+            var content = RecordReaders.Read(table, options with { Progress = null });
+            return Sheets.Join(file, Format, [("", content with { Problems = [.. findings.All, .. content.Problems] })]);
         }
         catch (Exception e) when (Throw.IsDamage(e))
         {

@@ -22,6 +22,8 @@ internal static class Unpacking
         using var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen: true);
         if (archive.Entries.Count == 0) throw Throw.EmptyArchive(file);
         if (archive.Entries.Count > MostEntries) throw Throw.UnpacksTooLarge(file);
+        if (archive.GetEntry("xl/workbook.bin") is not null) throw Throw.OtherWorkbook(file, "a binary workbook (.xlsb)");
+        if (archive.GetEntry("content.xml") is not null && archive.GetEntry("mimetype") is not null) throw Throw.OtherWorkbook(file, "an OpenDocument file (.ods)");
         if (!archive.Entries.Any(e => e.FullName.StartsWith("xl/", StringComparison.OrdinalIgnoreCase))) throw Throw.NoWorkbook(file, archive.Entries[0].FullName);
         var buffer = ArrayPool<byte>.Shared.Rent(1 << 16);
         try
