@@ -20,7 +20,7 @@ public sealed class SerialDateTests : IDisposable
     public void Bare_numbers_are_not_guessed_and_both_readings_are_shown()
     {
         var refusal = Assert.Throws<RecordException>(() => Read(HalfHours()));
-        Assert.Equal("table.csv, line 2, column 1: found \"45413\" where the time stands, a bare number: it is 1 May 2024 00:00 if it counts days as most workbooks do, from 1900, and 2 May 2028 00:00 if it counts from 1904; "
+        Assert.Equal("table.csv, line 2, column 1: found \"45413\" where the time stands, a bare number: it is 1 May 2024 00:00 if it counts days as most workbooks do, from 1900, and 2 May 2028 00:00 if it counts from 1904, "
             + "expected dates. Say SerialDates = SerialDays.From1900 (or From1904) in the options, or give the column a date format and save the file again.", refusal.Message);
     }
 
