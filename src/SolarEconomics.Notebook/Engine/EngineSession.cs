@@ -190,13 +190,18 @@ public sealed class EngineSession : ISession
         }
     }
 
-    private Surroundings Enter() => new(
-        new PrintWriter(prints, "stdout"), new PrintWriter(prints, "stderr"), new AskingReader(Ask), culture, new ProgressTeller(TimeProvider.System, TellProgress));
+    private Surroundings Enter() => new(new PrintWriter(prints, "stdout"), new PrintWriter(prints, "stderr"), new AskingReader(Ask), culture,
+        new WorkListener(new ProgressTeller(TimeProvider.System, TellProgress)) { Preview = TellPreview, Stop = run?.StopAsked ?? CancellationToken.None });
 
     private void TellProgress(double share, double secondsLeft)
     {
         // Work that outlives its step on a thread of its own has nobody left who waits for it.
         if (run is not null) relay.Raise(new ProgressMade(stepId, share, secondsLeft));
+    }
+
+    private void TellPreview(IFinding answer)
+    {
+        if (run is not null) relay.Raise(new PreviewMade(stepId, Outputs.Shown(ResultFormatter.Format(answer, culture))));
     }
 
     private string Ask()

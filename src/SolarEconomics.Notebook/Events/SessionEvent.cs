@@ -8,6 +8,7 @@ namespace SolarEconomics.Notebook;
 [JsonDerivedType(typeof(OutputAdded), nameof(OutputAdded))]
 [JsonDerivedType(typeof(InputAsked), nameof(InputAsked))]
 [JsonDerivedType(typeof(ProgressMade), nameof(ProgressMade))]
+[JsonDerivedType(typeof(PreviewMade), nameof(PreviewMade))]
 [JsonDerivedType(typeof(StepRan), nameof(StepRan))]
 [JsonDerivedType(typeof(StepFailed), nameof(StepFailed))]
 [JsonDerivedType(typeof(StepStopped), nameof(StepStopped))]

@@ -28,10 +28,11 @@ public static class BestPossible
         var starts = WindowStarts(run.Time.Count, options.MostIntervals, limits.Costs.Floor);
         var least = limits.Costs.Floor?.Constant ?? 0;
         using var work = WorkProgress.Begin(progress);
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel, work.Stop);
         for (var window = 0; window < starts.Count; window++)
         {
             using var program = new DispatchProgram(limits, starts[window], window + 1 < starts.Count ? starts[window + 1] : run.Time.Count);
-            least += program.Least(cancel);
+            least += program.Least(stop.Token);
             work.Report((window + 1.0) / starts.Count);
         }
         return new BestPossibleCost(run.ControlName, limits.Costs.Of(run), least, starts.Count) { IsOfBills = options.Bills is not null };
@@ -59,7 +60,8 @@ public static class BestPossible
     /// <exception cref="ArgumentException">No control, or no price of import and no generator.</exception>
     /// <exception cref="ImpossibleOrderException">A control ordered what cannot be done.</exception>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
-    /// <remarks>Equation: share = (cost with the battery at rest − cost of the control) / (cost with the battery at rest − least cost).</remarks>
+    /// <remarks>Whoever listens around long work (<see cref="WorkProgress.Around(WorkListener)"/>, such as a notebook's page) is told an estimate from eight weeks first, marked as a preview.
+    /// Equation: share = (cost with the battery at rest − cost of the control) / (cost with the battery at rest − least cost).</remarks>
     public static JudgedControls Judge(EnergySystem system, Conditions conditions, IReadOnlyList<Control> controls, BestPossibleOptions? options = null,
         IProgress<double>? progress = null, CancellationToken cancel = default)
     {
@@ -68,17 +70,19 @@ public static class BestPossible
         if (controls.Count == 0) throw Throw.NoControls();
         options ??= new BestPossibleOptions();
         using var work = WorkProgress.Begin(progress);
-        var rest = system.Run(conditions, Control.Of("battery at rest", _ => Order.Rest), null, cancel);
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel, work.Stop);
+        var rest = system.Run(conditions, Control.Of("battery at rest", _ => Order.Rest), null, stop.Token);
+        var runs = controls.Select(control => system.Run(conditions, control, null, stop.Token)).ToList();
+        if (work.HasPreviewReader && JudgePreview.IsWorthwhile(conditions.Time, runs.Count, options)) work.TellPreview(JudgePreview.Of(runs, CostAtRest, options, stop.Token));
         var judged = new List<JudgedControl>();
-        foreach (var control in controls)
+        foreach (var run in runs)
         {
-            var run = system.Run(conditions, control, null, cancel);
-            var cost = Of(run, options, null, cancel);
-            var restCost = new RunCosts(run, options).Of(rest);
-            judged.Add(new JudgedControl(run, cost, ServesLess(rest, run) && options.UnservedPricePerKwh is null ? null : restCost));
+            judged.Add(new JudgedControl(run, Of(run, options, null, stop.Token), CostAtRest(run)));
             work.Report((double)judged.Count / controls.Count);
         }
         return new JudgedControls(judged);
+
+        double? CostAtRest(EnergyFlows run) => ServesLess(rest, run) && options.UnservedPricePerKwh is null ? null : new RunCosts(run, options).Of(rest);
     }
 
     /// <summary>Doing nothing is no measure where it leaves more unserved and unserved energy has no price.</summary>

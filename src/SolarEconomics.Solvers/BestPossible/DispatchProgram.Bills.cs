@@ -49,7 +49,7 @@ internal sealed partial class DispatchProgram
     private Variable Priced(double low, double price)
     {
         var variable = _solver.MakeNumVar(low, double.PositiveInfinity, "");
-        if (price >= 1e-9) _solver.Objective().SetCoefficient(variable, price);
+        if (Favourable(price) is var favourable and not 0) _solver.Objective().SetCoefficient(variable, favourable);
         return variable;
     }
 }

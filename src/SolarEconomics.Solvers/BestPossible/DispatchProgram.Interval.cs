@@ -20,7 +20,7 @@ internal sealed partial class DispatchProgram
         (_import[i - _from], _export[i - _from]) = (import, export);
 
         var needKwh = Clean(limits.UseKwh(i)) + (standby is null ? Clean(limits.StandbyKwh(i)) : 0) - (isAllTaken ? arraysKwh : 0);
-        if (Math.Abs(needKwh) < 1e-9) needKwh = 0;
+        if (Math.Abs(needKwh) < DustKwh) needKwh = 0;
         var board = Sum(needKwh, needKwh, [(arrays, 1), (import, 1), (generator, 1), (unserved, 1), (standby, -1), (export, -1)]);
         var waitingKwh = 0.0;
         foreach (var run in _waiting.GetValueOrDefault(i) ?? [])
@@ -82,8 +82,7 @@ internal sealed partial class DispatchProgram
     {
         if (Clean(mostKwh) == 0) return null;
         var variable = Between(0, mostKwh);
-        // A price below a billionth is none: numbers so far apart would strain the solver.
-        if (Math.Abs(pricePerKwh) >= 1e-9) _solver.Objective().SetCoefficient(variable, pricePerKwh);
+        if (Favourable(pricePerKwh) is var price and not 0) _solver.Objective().SetCoefficient(variable, price);
         return variable;
     }
 

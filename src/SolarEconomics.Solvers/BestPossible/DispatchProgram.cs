@@ -10,13 +10,14 @@ internal sealed partial class DispatchProgram : IDisposable
     private readonly RunLimits _limits;
     private readonly int _from;
     private readonly int _to;
+    private readonly bool _keepsCharge;
     private readonly Dictionary<int, List<Variable>> _waiting = [];
     private readonly Variable?[] _import;
     private readonly Variable?[] _export;
 
-    internal DispatchProgram(RunLimits limits, int from, int to)
+    internal DispatchProgram(RunLimits limits, int from, int to, bool keepsCharge = false)
     {
-        (_limits, _from, _to) = (limits, from, to);
+        (_limits, _from, _to, _keepsCharge) = (limits, from, to, keepsCharge);
         (_import, _export) = (new Variable?[to - from], new Variable?[to - from]);
         _solver.Objective().SetMinimization();
         AddWaiting();
@@ -58,13 +59,13 @@ internal sealed partial class DispatchProgram : IDisposable
         return _solver.Solve();
     }
 
-    /// <summary>Inside the cells before an interval: at both ends of the whole run as the control had it, elsewhere free.</summary>
+    /// <summary>Inside the cells before an interval: at both ends of the whole run as the control had it, elsewhere free, but for a window that keeps the control's charge.</summary>
     private Variable StoredAt(int i)
     {
         var stored = _limits.Run.StoredKwh;
         var fullKwh = _limits.Battery.UsableKwh;
-        return i == 0 ? Between(stored[0], stored[0])
-            : i == stored.Length - 1 ? Between(Math.Min(stored[i], fullKwh), fullKwh)
+        return i == 0 || (_keepsCharge && i == _from) ? Between(stored[i], stored[i])
+            : i == stored.Length - 1 || (_keepsCharge && i == _to) ? Between(Math.Max(0, Math.Min(stored[i], fullKwh) - Left(_from, _to)), fullKwh)
             : Between(Math.Max(0, _limits.LeastStoredKwh - Slack(0)), fullKwh);
     }
 
@@ -72,16 +73,22 @@ internal sealed partial class DispatchProgram : IDisposable
     {
         foreach (var load in _limits.Waiting)
         {
-            var total = load.RanLate ? Bounded(load.Total(_from, _to)) : null;
+            var total = load.RanLate ? Bounded(TotalOf(load)) : null;
             foreach (var (from, to, lowKwh, highKwh) in load.Stretches(_from, _to))
             {
-                var sum = Bounded((lowKwh, highKwh));
+                var sum = Bounded((lowKwh - Left(from, to), highKwh));
                 for (var i = from; i < to; i++) AddRun(i, load.MostKwh(i), sum, total);
             }
             if (total is null) continue;
             for (var i = _from; i < _to; i++)
                 if (load.MostLateKwh(i) > 0) AddRun(i, load.MostLateKwh(i), total);
         }
+    }
+
+    private (double LowKwh, double HighKwh) TotalOf(WaitingLimits load)
+    {
+        var (lowKwh, highKwh) = load.Total(_from, _to);
+        return (lowKwh - Left(_from, _to), highKwh);
     }
 
     private Constraint Bounded((double LowKwh, double HighKwh) kwh) => _solver.MakeConstraint(Math.Max(0, kwh.LowKwh - Slack(kwh.LowKwh)), kwh.HighKwh + Slack(kwh.HighKwh));
@@ -106,9 +113,22 @@ internal sealed partial class DispatchProgram : IDisposable
 
     private Variable Between(double lowKwh, double highKwh) => _solver.MakeNumVar(Clean(lowKwh), Clean(highKwh), "");
 
-    /// <summary>Less than a millionth of a watt-hour is nothing: it lies below what the solver tells apart, and would strain it.</summary>
-    private static double Clean(double kwh) => kwh < 1e-9 ? 0 : kwh;
+    /// <summary>Less than some millionths of a watt-hour is nothing: the solver tells apart about 1e-8, and breaks off over limits of that size. <see cref="Slack"/> and
+    /// <see cref="Left"/> give back what is left out so, in the favour of the bound.</summary>
+    private const double DustKwh = 2e-8;
 
-    /// <summary>Sums of floating point may lie above what they are made of by their last digits.</summary>
-    private static double Slack(double kwh) => 1e-9 * (1 + Math.Abs(kwh));
+    private static double Clean(double kwh) => kwh < DustKwh ? 0 : kwh;
+
+    /// <summary>An interval may lack what each of its five sources was too small to count for, and the last digits of its sums.</summary>
+    private static double Slack(double kwh) => 5 * DustKwh * (1 + Math.Abs(kwh));
+
+    /// <summary>What some intervals, each too small to count, may have brought together.</summary>
+    private static double Left(int from, int to) => DustKwh * (to - from);
+
+    /// <summary>A price of next to nothing strains the solver as energies do: a cost counts as none, a gain as a little more than it is.</summary>
+    private static double Favourable(double pricePerKwh)
+    {
+        const double Dust = 1e-7;
+        return Math.Abs(pricePerKwh) >= Dust ? pricePerKwh : pricePerKwh < 0 ? -Dust : 0;
+    }
 }

@@ -6,9 +6,16 @@ namespace SolarEconomics.Solvers;
 /// <param name="Controls">The controls, in the order given.</param>
 public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFinding
 {
+    /// <summary>Whether the least costs are estimates from some weeks, and no bounds yet.</summary>
+    public bool IsPreview { get; internal init; }
+
+    /// <summary>How far the least costs of a preview may be off: the largest standard error over its weeks. Unit: the currency of the prices; 0 in a full answer.</summary>
+    public double PreviewOff { get; internal init; }
+
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
+        if (IsPreview) return SayPreview(culture);
         var best = Controls.Where(c => c.Share is not null).MaxBy(c => c.Share!.Value);
         var words = best is null
             ? "of the reachable saving can be stated: either nothing was to be had, or a battery at rest serves less and unserved energy has no price."
@@ -16,11 +23,7 @@ public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFi
               $"{Amount(best.ReachableSaving!.Value, culture)} in the currency of the prices. Nobody can do better than the bound, as it knows sun, use and prices ahead.";
         return new Finding(best is null ? "no share" : Percent(best.Share!.Value, culture), words)
         {
-            Tables =
-            [
-                new FindingTable("Cost of energy, in the currency of the prices", ["Control", "Cost", "At rest", "Least possible", "Share of the reachable saving"],
-                    [.. Controls.Select(c => Row(c, culture))]),
-            ],
+            Tables = [Table(culture)],
             Notes =
             [
                 "Each bound starts and ends at the charge of its control and serves as much. " +
@@ -33,6 +36,22 @@ public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFi
             Cautions = [.. Cautions(Controls[0].Run.System)],
         };
     }
+
+    private Finding SayPreview(CultureInfo culture)
+    {
+        var best = Controls.Where(c => c.Share is not null).MaxBy(c => c.Share!.Value);
+        var off = $"The least costs are estimates, off by about {Amount(PreviewOff, culture)} (one standard error over the weeks), and no bounds yet.";
+        return new Finding(best is null ? "no share" : Percent(best.Share!.Value, culture),
+            best is null ? $"is a preview from {Controls[0].Best.Windows} weeks: no control has a share. {off}"
+                : $"is a preview from {Controls[0].Best.Windows} weeks: so much of the reachable saving is what \"{best.Best.ControlName}\" got. {off}")
+        {
+            Tables = [Table(culture)],
+            Cautions = [.. Cautions(Controls[0].Run.System)],
+        };
+    }
+
+    private FindingTable Table(CultureInfo culture) => new("Cost of energy, in the currency of the prices", ["Control", "Cost", "At rest", "Least possible", "Share of the reachable saving"],
+        [.. Controls.Select(c => Row(c, culture))]);
 
     private static IEnumerable<string> Cautions(EnergySystem system)
     {

@@ -36,17 +36,28 @@ internal sealed class RunCosts
 
     internal double Of(EnergyFlows run)
     {
+        if (_bills is null) return Of(run, 0, _hours.Length);
         var (importKwh, exportKwh) = (new double[_hours.Length], new double[_hours.Length]);
-        var (sum, energy) = (0.0, 0.0);
+        var sum = 0.0;
         for (var i = 0; i < _hours.Length; i++)
         {
             (importKwh[i], exportKwh[i]) = (run.ImportKwh(i), run.ExportKwh(i));
-            energy += (Import[i] * importKwh[i]) - (Export[i] * exportKwh[i]);
-            sum += Unserved * run[FlowPath.Unserved][i];
-            if (run.GeneratorKwh(i) is > 0 and var kwh) sum += GeneratorCost(kwh, _hours[i]);
+            sum += BesideGrid(run, i);
         }
-        return sum + (_bills is null ? energy : _bills.Bills(importKwh, exportKwh).Sum(bill => (double)bill.Total.Amount));
+        return sum + _bills.Bills(importKwh, exportKwh).Sum(bill => (double)bill.Total.Amount);
     }
+
+    /// <summary>Of some intervals, by prices per kWh.</summary>
+    internal double Of(EnergyFlows run, int from, int to)
+    {
+        var sum = 0.0;
+        for (var i = from; i < to; i++) sum += (Import[i] * run.ImportKwh(i)) - (Export[i] * run.ExportKwh(i)) + BesideGrid(run, i);
+        return sum;
+    }
+
+    /// <summary>Unserved kWh and the generator.</summary>
+    private double BesideGrid(EnergyFlows run, int i) =>
+        (Unserved * run[FlowPath.Unserved][i]) + (run.GeneratorKwh(i) is > 0 and var kwh ? GeneratorCost(kwh, _hours[i]) : 0);
 
     private static bool IsOn(IntervalGrid grid, Timeline time)
     {

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace SolarEconomics;
 
 /// <summary>One piece of long work, and how far it is: told to whoever the caller named, and to whoever listens around it.</summary>
@@ -8,20 +10,40 @@ namespace SolarEconomics;
 /// </remarks>
 public sealed class WorkProgress : IProgress<double>, IDisposable
 {
-    private static readonly AsyncLocal<IProgress<double>?> s_listener = new();
+    /// <summary>Work that is over sooner needs no first answer: the full one is there before a first one were read. Unit: s.</summary>
+    private const double Patience = 0.5;
+
+    private static readonly AsyncLocal<WorkListener?> s_listener = new();
     private readonly IProgress<double>? _named;
-    private readonly IProgress<double>? _around;
+    private readonly WorkListener? _around;
+    private readonly long _began = Stopwatch.GetTimestamp();
+    private bool _hasPreviewed;
 
     private WorkProgress(IProgress<double>? named)
     {
         (_named, _around) = (named, s_listener.Value);
-        s_listener.Value = null;
-        _around?.Report(0);
+        // Pieces inside this one tell nothing of their own, but stop with it.
+        s_listener.Value = _around is null ? null : new WorkListener(null) { Stop = _around.Stop };
+        _around?.Progress?.Report(0);
     }
+
+    /// <summary>Ends the work where its code looks: asked for around it, beside the token of its caller.</summary>
+    public CancellationToken Stop => _around?.Stop ?? CancellationToken.None;
+
+    /// <summary>Whether somebody would read a first answer.</summary>
+    internal bool HasPreviewReader => _around?.Preview is not null;
 
     /// <summary>Has all long work tell how far it is, until the result is disposed. Follows the flow of the code, into threads that it starts too.</summary>
     /// <param name="listener">Hears 0 when a piece of work begins, shares between, and 1 when it ends, however it ends.</param>
     public static IDisposable Around(IProgress<double> listener)
+    {
+        ArgumentNullException.ThrowIfNull(listener);
+        return Around(new WorkListener(listener));
+    }
+
+    /// <summary>Has all long work tell how far it is and give a first answer, until the result is disposed. Follows the flow of the code, into threads that it starts too.</summary>
+    /// <param name="listener">What is wanted of the work.</param>
+    public static IDisposable Around(WorkListener listener)
     {
         ArgumentNullException.ThrowIfNull(listener);
         var before = s_listener.Value;
@@ -38,13 +60,28 @@ public sealed class WorkProgress : IProgress<double>, IDisposable
     public void Report(double value)
     {
         _named?.Report(value);
-        if (value is > 0 and < 1) _around?.Report(value);
+        if (value is > 0 and < 1) _around?.Progress?.Report(value);
+    }
+
+    /// <summary>Whether a first answer is wanted now: somebody waits for one, has none yet, and at the pace so far the whole takes longer than a reader waits.</summary>
+    /// <param name="share">Share done so far. Range: 0 to 1.</param>
+    public bool WantsPreview(double share) =>
+        HasPreviewReader && !_hasPreviewed && share is > 0 and < 1 && Stopwatch.GetElapsedTime(_began).TotalSeconds > Patience * share;
+
+    /// <summary>Gives a first answer to whoever waits around the work; a second one is not told.</summary>
+    /// <param name="answer">The answer, in its own words a preview.</param>
+    public void TellPreview(IFinding answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        if (_hasPreviewed) return;
+        _hasPreviewed = true;
+        _around?.Preview?.Invoke(answer);
     }
 
     /// <summary>Ends the piece of work.</summary>
     public void Dispose()
     {
-        _around?.Report(1);
+        _around?.Progress?.Report(1);
         s_listener.Value = _around;
     }
 
@@ -63,7 +100,7 @@ public sealed class WorkProgress : IProgress<double>, IDisposable
         }
     }
 
-    private sealed class Listening(IProgress<double>? before) : IDisposable
+    private sealed class Listening(WorkListener? before) : IDisposable
     {
         public void Dispose() => s_listener.Value = before;
     }

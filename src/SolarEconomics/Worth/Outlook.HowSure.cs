@@ -9,7 +9,8 @@ public sealed partial class Outlook
     /// <param name="cancel">Stops within a chunk of draws, well under 100 ms.</param>
     /// <exception cref="ArgumentException">An input stands twice, a distribution lies outside its input's range, correlations contradict each other, or nothing is drawn.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    /// <remarks>Weather and failures are drawn for each year by themselves, all else once for all years. The same seed gives the same draws on any number of threads.</remarks>
+    /// <remarks>Weather and failures are drawn for each year by themselves, all else once for all years. The same seed gives the same draws on any number of threads.
+    /// Whoever listens around long work (<see cref="WorkProgress.Around(WorkListener)"/>, such as a notebook's page) is told the answer of the first 4,096 draws, marked as a preview.</remarks>
     public OutlookChances HowSure(Uncertainties uncertainties, DrawOptions? options = null, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(uncertainties);
@@ -21,12 +22,16 @@ public sealed partial class Outlook
         var draws = new InputDraws(uncertainties, options.Seed);
         var (npv, position, payback) = (new double[options.MostDraws], new double[options.MostDraws], new double[options.MostDraws]);
         var inputs = draws.Names.Select(_ => new double[options.MostDraws]).ToArray();
-        var taken = DrawRun.Take(options, Fill, npv, progress, cancel);
-        var notes = NotesOf(uncertainties, draws, taken);
-        return new OutlookChances(
-            new Chances("net present value at the first purchase", Currency, new DrawnValues(npv, taken), options) { Notes = notes },
-            new Chances("cash position at the horizon", Currency, new DrawnValues(position, taken), options) { Notes = notes },
-            new PaybackOdds(payback, taken, Assumptions.Years), draws.Names, inputs);
+        return Answer(DrawRun.Take(options, Fill, npv, progress, cancel, taken => Answer(taken, isPreview: true)), isPreview: false);
+
+        OutlookChances Answer(int taken, bool isPreview)
+        {
+            var notes = NotesOf(uncertainties, draws, taken);
+            return new OutlookChances(
+                new Chances("net present value at the first purchase", Currency, new DrawnValues(npv, taken), options) { Notes = notes },
+                new Chances("cash position at the horizon", Currency, new DrawnValues(position, taken), options) { Notes = notes },
+                new PaybackOdds(payback, taken, Assumptions.Years), draws.Names, inputs) { IsPreview = isPreview };
+        }
 
         void Fill(int first, int count)
         {

@@ -9,8 +9,12 @@ namespace SolarEconomics;
 /// <param name="ControlName">Name of the control that decided.</param>
 public sealed record FlowsOverYears(IReadOnlyList<YearOfFlows> Years, EnergySystem System, YearsAhead Plan, string ControlName) : IFinding
 {
-    /// <summary>Whether only some years were worked out and the others repeat the last one that was.</summary>
+    /// <summary>Whether only some years were worked out and the others lie on lines between them.</summary>
     public bool IsPreview { get; init; }
+
+    /// <summary>How far the cost of a year between may be off, measured: the most by which a curve that left out a year which was worked out missed that one. Unit: the currency of the
+    /// prices. <see langword="null"/> in a full answer, and where no curve of the preview has such a year.</summary>
+    public double? CostOff { get; init; }
 
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
@@ -18,7 +22,7 @@ public sealed record FlowsOverYears(IReadOnlyList<YearOfFlows> Years, EnergySyst
         ArgumentNullException.ThrowIfNull(culture);
         var (first, last) = (Years[0], Years[^1]);
         var replaced = Years.Where(y => y.IsBatteryReplaced).Select(y => y.Year.ToString(culture)).ToList();
-        var words = $"self-sufficiency in year {last.Year}, after {Wording.Percent(first.Totals.SelfSufficiency, culture)} in the first. ";
+        var words = (IsPreview ? PreviewWords(culture) : "") + $"self-sufficiency in year {last.Year}, after {Wording.Percent(first.Totals.SelfSufficiency, culture)} in the first. ";
         if (System.Battery is not null)
             words += replaced.Count == 0 ? "The battery is not replaced." : $"The battery is replaced at the end of year {string.Join(", ", replaced)}.";
         return new Finding(Wording.Percent(last.Totals.SelfSufficiency, culture), words)
@@ -32,9 +36,17 @@ public sealed record FlowsOverYears(IReadOnlyList<YearOfFlows> Years, EnergySyst
             Notes =
             [
                 $"Control: {ControlName}. Arrays: {Plan.Arrays}. Each year repeats the same sun; what ages does so by whole years.",
-                .. IsPreview ? [$"A preview: {Years.Count(y => !y.IsRepeated).ToString(culture)} of {Years.Count.ToString(culture)} years were worked out, the others repeat the last one that was."] : Array.Empty<string>(),
             ],
             Cautions = [Cautions.Money, .. EnergyFlows.CautionsOf(System)],
         };
+    }
+
+    private string PreviewWords(CultureInfo culture)
+    {
+        var worked = Years.Count(y => !y.IsEstimated);
+        var off = CostOff is { } most
+            ? $"their energy costs are off by {most.ToString("#,0.0", culture)} a year at most, in the currency of the prices, as years left out on purpose show"
+            : "how far these are off was not measured";
+        return $"is a preview: {worked.ToString(culture)} of {Years.Count.ToString(culture)} years were worked out, the others lie between them; {off}. It is the ";
     }
 }

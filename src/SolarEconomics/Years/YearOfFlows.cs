@@ -14,6 +14,6 @@ public sealed record YearOfFlows(int Year, FlowTotals Totals, double UsableKwh, 
     /// <summary>Whether the battery was replaced at its end.</summary>
     public bool IsBatteryReplaced { get; init; }
 
-    /// <summary>Whether its flows repeat those of the year before, as a preview's do between the years that were worked out.</summary>
-    public bool IsRepeated { get; init; }
+    /// <summary>Whether its flows lie on a straight line, and its cost on a curve, between years that were worked out, as a preview's do.</summary>
+    public bool IsEstimated { get; init; }
 }

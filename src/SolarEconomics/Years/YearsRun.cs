@@ -40,7 +40,14 @@ internal sealed class YearsRun
 
     /// <summary>A year that takes the flows of the one before, while everything ages, grows and is replaced as it would be.</summary>
     internal YearOfFlows Repeat(int year, YearOfFlows before) =>
-        RowOf(year, before.Totals, SystemNow(), before.ArrayFactor, before.EnergyCost * (1 + _plan.PriceGrowth)) with { IsRepeated = true };
+        RowOf(year, before.Totals, SystemNow(), before.ArrayFactor, before.EnergyCost) with { IsEstimated = true };
+
+    /// <summary>Whether a year with about these flows would be the battery's last: the next begins with a new one.</summary>
+    internal bool IsLastOfBattery(FlowTotals totals)
+    {
+        if (_system.Battery is not { UsableKwh: > 0 } battery || !_plan.ReplacesBattery) return false;
+        return _plan.Battery.IsSpent(_batteryAge + 1, _batteryCycles + CyclesOfNew(totals, SystemNow(), battery));
+    }
 
     private YearOfFlows RowOf(int year, FlowTotals totals, EnergySystem system, double arrayFactor, double energyCost)
     {
@@ -94,8 +101,11 @@ internal sealed class YearsRun
         for (var k = 0; k < _ages.Length; k++) _ages[k]++;
         if (now.Battery is null || _system.Battery is not { UsableKwh: > 0 } battery) return;
         _batteryAge++;
-        _batteryCycles += totals.Cycles * now.Battery.UsableKwh / battery.UsableKwh;
+        _batteryCycles += CyclesOfNew(totals, now, battery);
     }
+
+    /// <summary>Full cycles of the battery as it was when new.</summary>
+    private static double CyclesOfNew(FlowTotals totals, EnergySystem now, Battery battery) => totals.Cycles * now.Battery!.UsableKwh / battery.UsableKwh;
 
     private static double EnergyCost(EnergyFlows flows)
     {

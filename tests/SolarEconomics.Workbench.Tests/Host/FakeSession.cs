@@ -3,7 +3,7 @@ using SolarEconomics.Notebook;
 
 namespace SolarEconomics.Workbench.Tests;
 
-/// <summary>A session that needs no compiler: it answers with the code it was given, fails on <c>fail</c>, hangs on <c>hang</c>, tells how far it is and then hangs on <c>slow</c>, asks on <c>ask</c>, and on <c>die</c> its process is gone and replaced.</summary>
+/// <summary>A session that needs no compiler: it answers with the code it was given, fails on <c>fail</c>, hangs on <c>hang</c>, tells how far it is, gives a first answer and then hangs on <c>slow</c>, asks on <c>ask</c>, and on <c>die</c> its process is gone and replaced.</summary>
 internal sealed class FakeSession : ISession
 {
     private readonly List<Action<SessionEvent>> listeners = [];
@@ -29,7 +29,11 @@ internal sealed class FakeSession : ISession
     public async Task<StepEnded> RunAsync(RunStep step, CancellationToken cancel = default)
     {
         Ran.Add(step.StepId);
-        if (step.Code.Contains("slow", StringComparison.Ordinal)) Tell(new ProgressMade(step.StepId, 0.25, 6));
+        if (step.Code.Contains("slow", StringComparison.Ordinal))
+        {
+            Tell(new ProgressMade(step.StepId, 0.25, 6));
+            Tell(new PreviewMade(step.StepId, new JsonObject { ["output_type"] = "display_data", ["data"] = new JsonObject { ["text/plain"] = "about 7" }, ["metadata"] = new JsonObject() }));
+        }
         if (step.Code.Contains("hang", StringComparison.Ordinal) || step.Code.Contains("slow", StringComparison.Ordinal))
         {
             hanging = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);

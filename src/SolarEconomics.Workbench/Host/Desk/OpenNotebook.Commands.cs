@@ -117,7 +117,9 @@ internal sealed partial class OpenNotebook
 
     private void MarkOld(string id, bool isSure = true)
     {
-        if (!works.TryGetValue(id, out var work) || work.State is StepState.None or StepState.Waiting or StepState.Working or StepState.Old) return;
+        if (!works.TryGetValue(id, out var work)) return;
+        if (work.State == StepState.Working) work.IsOvertaken = true;
+        if (work.State is StepState.None or StepState.Waiting or StepState.Working or StepState.Old) return;
         work.State = isSure ? StepState.Old : StepState.Perhaps;
         changedSteps.Add(id);
     }

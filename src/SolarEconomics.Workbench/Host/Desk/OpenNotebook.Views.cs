@@ -31,7 +31,7 @@ internal sealed partial class OpenNotebook
         if (work.StoppedBecause.Length > 0) answers = [.. answers, new ProblemAnswer(work.StoppedBecause, "", "")];
         return new StepView(
             step.Id, isText ? "text" : "code", (isText ? step.Heading : FirstComment(step.Source)) ?? "", step.Source,
-            isText ? Prose.WithoutHeading(step.Source) : "", work.State.ToString().ToLowerInvariant(), step.Source.Split('\n').Length, work.Seconds, answers, work.Asks, work.Hidden);
+            isText ? Prose.WithoutHeading(step.Source) : "", work.State.ToString().ToLowerInvariant(), step.Source.Split('\n').Length, work.Seconds, answers, work.Asks, work.Hidden, work.Preview);
     }
 
     private Dependence Dependence()

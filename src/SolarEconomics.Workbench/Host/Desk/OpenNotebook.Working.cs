@@ -12,11 +12,19 @@ internal sealed partial class OpenNotebook
     private long atWorkSince;
     private bool isStartingOver;
     private bool isStopAsked;
+    private WorkOut? askedMeanwhile;
     private int planDone;
     private int planCount;
 
     private void Begin(WorkOut ask)
     {
+        // What is at work would answer for a value that has moved on: it makes room for the new one.
+        if (atWork is { } id && works[id].IsOvertaken)
+        {
+            StopWork();
+            askedMeanwhile = ask;
+            return;
+        }
         var afresh = ask.Extent == Extent.Everything && works.Values.Any(work => work.CodeInSession is not null) && atWork is null && waiting.Count == 0;
         if (afresh) StartOver(() => Queue(ask)); else Queue(ask);
     }
@@ -48,6 +56,7 @@ internal sealed partial class OpenNotebook
             TickTime();
             isStopAsked = false;
             works[id].AnswerIsFromBefore = true;
+            works[id].IsOvertaken = false;
             works[id].StoppedBecause = "";
             works[id].HasRun = true;
             works[id].Hidden = HiddenFor(id);
@@ -66,27 +75,40 @@ internal sealed partial class OpenNotebook
         planDone++;
         if (works.TryGetValue(end.StepId, out var work) && document.Find(end.StepId) is { } step)
         {
-            ForgetAnswerFromBefore(end.StepId, work);
-            work.Seconds = end.Took.TotalSeconds;
+            var givesWay = askedMeanwhile is not null && end is StepStopped;
+            // What gives way to a newer value keeps its older answer on the page until the new one is there.
+            if (!givesWay)
+            {
+                ForgetAnswerFromBefore(end.StepId, work);
+                work.Seconds = end.Took.TotalSeconds;
+            }
+            work.Preview = [];
             work.Asks = null;
             work.CodeInSession = end is StepRan ? code : null;
-            work.StoppedBecause = (end as StepStopped)?.Words ?? "";
+            work.StoppedBecause = givesWay ? "" : (end as StepStopped)?.Words ?? "";
             if (end is StepRan ran) document.SetRunNumber(end.StepId, ran.RunNumber);
             RememberMaker(end.StepId);
-            // Edited while it worked: what it answered belongs to the text before.
+            // Edited while it worked, or what it rests on: what it answered belongs to before.
             Become(end.StepId, end switch
             {
-                StepRan => step.Source == code ? StepState.Done : StepState.Old,
+                StepRan => step.Source == code && !work.IsOvertaken ? StepState.Done : StepState.Old,
+                StepStopped when givesWay => StepState.Old,
                 StepStopped when isStopAsked => StepState.Stopped,
                 _ => StepState.Failed,
             });
         }
         if (end is not StepRan) ForgetWaiting();
-        Next();
+        if (askedMeanwhile is { } ask)
+        {
+            askedMeanwhile = null;
+            Begin(ask);
+        }
+        else Next();
     }
 
     private void StopWork()
     {
+        askedMeanwhile = null;
         ForgetWaiting();
         if (atWork is null) return;
         isStopAsked = true;
@@ -118,6 +140,7 @@ internal sealed partial class OpenNotebook
             case OutputAdded added when works.TryGetValue(added.StepId, out var work) && document.Find(added.StepId) is not null:
                 ForgetAnswerFromBefore(added.StepId, work);
                 document.AddOutput(added.StepId, added.Output);
+                work.Preview = [];
                 changedSteps.Add(added.StepId);
                 break;
             case InputAsked asked when works.TryGetValue(asked.StepId, out var work):
@@ -126,6 +149,10 @@ internal sealed partial class OpenNotebook
                 break;
             case ProgressMade made:
                 Hear(made);
+                break;
+            case PreviewMade preview when preview.StepId == atWork:
+                works[preview.StepId].Preview = Answers.Of([preview.Output]);
+                changedSteps.Add(preview.StepId);
                 break;
             case StateChanged changed:
                 Say(Words(changed.State));

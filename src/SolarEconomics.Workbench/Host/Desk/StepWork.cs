@@ -25,6 +25,12 @@ internal sealed class StepWork
     /// <summary>What the step asks of the reader and waits for; null when it asks nothing.</summary>
     public AskView? Asks { get; set; }
 
+    /// <summary>A first answer while it works; the full one takes its place. Kept in no file.</summary>
+    public IReadOnlyList<Answer> Preview { get; set; } = [];
+
+    /// <summary>Whether what it rests on was changed while it worked, so that what it answers is out of date when it comes.</summary>
+    public bool IsOvertaken { get; set; }
+
     /// <summary>Whether the answer shown belongs to the run before and goes at the next output.</summary>
     public bool AnswerIsFromBefore { get; set; }
 }

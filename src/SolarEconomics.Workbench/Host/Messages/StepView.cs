@@ -9,8 +9,9 @@ namespace SolarEconomics.Workbench;
 /// <param name="Asks">What it waits for; null when it waits for nothing.</param>
 /// <param name="Hidden">What its answer rests on that reading from the top would not tell; empty when there is nothing.</param>
 /// <param name="Seconds">How long the last working took in this session.</param>
+/// <param name="Preview">A first answer while it works, marked as a preview; empty where there is none.</param>
 internal sealed record StepView(
-    string Id, string Kind, string Heading, string Text, string Html, string State, int Lines, double? Seconds, IReadOnlyList<Answer> Answers, AskView? Asks, string Hidden);
+    string Id, string Kind, string Heading, string Text, string Html, string State, int Lines, double? Seconds, IReadOnlyList<Answer> Answers, AskView? Asks, string Hidden, IReadOnlyList<Answer> Preview);
 
 /// <summary>A line of text that a step waits for.</summary>
 /// <param name="Input">What the answer names.</param>

@@ -56,7 +56,7 @@ export function openPage(window, name) {
   const versions = createVersions(document, say);
   const addressOf = (what) => `${what}?notebook=${encodeURIComponent(name)}`;
   const acts = createActs(document, at("acts"), { say, present: () => presenting.toggle(), versions: versions.parts, addressOf });
-  const assumptions = createAssumptions(document, at("assume"), say);
+  const assumptions = createAssumptions(document, at("assume"), say, later);
   const notebook = createNotebook(document, {
     main, outline: at("outline"), card: createCard(document), empty: nothingYet(document, say), frame: () => main.querySelector(".drawing"),
     part: createPart(document, { answers, asking: createAsking(document, say), edits, tools, say, complete: completions.ask, nonce, editorModule }),

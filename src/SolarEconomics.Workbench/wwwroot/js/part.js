@@ -8,6 +8,8 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
   return function part(step) {
     const name = element(document, "h3", { hidden: true });
     const place = element(document, "div.answers");
+    const first = element(document, "div.answers");
+    const preview = element(document, "div.preview", { hidden: true, role: "status" }, element(document, "p.mark", {}, words.preview), first);
     const asks = asking(step.id);
     const hidden = element(document, "p.quiet.hint", { hidden: true });
     const nothing = element(document, "p.quiet", { hidden: true }, words.nothingToShow);
@@ -22,8 +24,8 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
     const buttons = element(document, "div.tools", {}, one, toHere,
       element(document, "span.gap"), tools({ id: step.id, kind: "code", caret: () => editor?.caret ?? 0, answers: () => current.answers }));
     const working = element(document, "details.beneath", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
-    const root = element(document, "div.part", { "data-step": step.id }, name, place, hidden, progress.root, asks.root, nothing, working);
-    let current = step, drawn = null, drawnNamed = null, editor = null, isMaking = false, isGone = false;
+    const root = element(document, "div.part", { "data-step": step.id }, name, preview, place, hidden, progress.root, asks.root, nothing, working);
+    let current = step, drawn = null, drawnFirst = "[]", drawnNamed = null, editor = null, isMaking = false, isGone = false;
 
     async function opened() {
       if (!working.open || isMaking || editor) return;
@@ -65,6 +67,14 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
       hidden.textContent = next.hidden;
       asks.update(next.asks);
       nothing.hidden = next.answers.length > 0 || next.state !== "done";
+      // A first answer stands in the old one's place until the full one is there.
+      const early = JSON.stringify(next.preview);
+      if (early !== drawnFirst) {
+        drawnFirst = early;
+        answers.render(first, next.preview);
+      }
+      preview.hidden = next.preview.length === 0;
+      place.hidden = !preview.hidden;
       const fresh = JSON.stringify(next.answers);
       if (fresh !== drawn) {
         drawn = fresh;
@@ -75,6 +85,6 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
 
     update(step, { named: false });
     if (step.text === "") working.open = true;
-    return { root, update, progress: progress.update, destroy: () => { isGone = true; answers.render(place, []); editor?.destroy(); } };
+    return { root, update, progress: progress.update, destroy: () => { isGone = true; answers.render(place, []); answers.render(first, []); editor?.destroy(); } };
   };
 }

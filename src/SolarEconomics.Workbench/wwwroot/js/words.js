@@ -58,6 +58,7 @@ export const words = Object.freeze({
   noSteps: "This notebook has no steps yet.",
   beginWithCode: "Add a step",
   beginWithText: "Add text",
+  preview: "Preview. The full answer is being worked out.",
   nothingToShow: "Worked out; this step has no answer to show.",
   noEditor: "The field for code could not be loaded; close the working and open it again.",
   atOnce: "Work out at once",

@@ -15,17 +15,21 @@ internal static class DrawRun
     /// <param name="watched">The values whose standard error the stop rule looks at.</param>
     /// <param name="progress">Told the share of draws taken; may be <see langword="null"/>.</param>
     /// <param name="cancel">Stops between chunks.</param>
+    /// <param name="preview">The answer from the first draws, a number of them, for whoever waits around long work; <see langword="null"/> where none is given.</param>
     /// <returns>Draws taken.</returns>
-    internal static int Take(DrawOptions options, Action<int, int> fill, double[] watched, IProgress<double>? progress, CancellationToken cancel)
+    internal static int Take(DrawOptions options, Action<int, int> fill, double[] watched, IProgress<double>? progress, CancellationToken cancel, Func<int, IFinding>? preview = null)
     {
         using var work = WorkProgress.Begin(progress);
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel, work.Stop);
         var taken = 0;
         while (taken < options.MostDraws)
         {
-            var until = options.StopAtStandardError is null ? options.MostDraws : Math.Min(options.MostDraws, Math.Max(FirstLook, 2 * taken));
-            Take(taken, until, options, fill, work, cancel);
+            var isLookedAt = options.StopAtStandardError is not null || (taken == 0 && preview is not null && work.HasPreviewReader);
+            var until = isLookedAt ? Math.Min(options.MostDraws, Math.Max(FirstLook, 2 * taken)) : options.MostDraws;
+            Take(taken, until, options, fill, work, stop.Token);
             taken = until;
             if (options.StopAtStandardError is { } enough && new DrawnValues(watched, taken).StandardError <= enough) break;
+            if (preview is not null && work.WantsPreview((double)taken / options.MostDraws)) work.TellPreview(preview(taken));
         }
         return taken;
     }

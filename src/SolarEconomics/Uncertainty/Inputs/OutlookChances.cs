@@ -24,6 +24,9 @@ public sealed class OutlookChances : IFinding
     /// <summary>When it is paid back.</summary>
     public PaybackOdds Payback { get; }
 
+    /// <summary>Whether only the first draws were taken and the others are still at work.</summary>
+    public bool IsPreview { get; internal init; }
+
     /// <summary>The inputs, the one first whose knowledge would narrow the net present value most.</summary>
     public IReadOnlyList<InputKnowledge> Knowing => _knowing.Value;
 
@@ -46,10 +49,14 @@ public sealed class OutlookChances : IFinding
             : "";
         return finding with
         {
-            Words = $"{finding.Words} {payback.Figure} {payback.Words}{advice}",
+            Words = $"{(IsPreview ? PreviewWords(culture) : "")}{finding.Words} {payback.Figure} {payback.Words}{advice}",
             Tables = [.. finding.Tables, .. payback.Tables, KnowingTable(culture)],
         };
     }
+
+    private string PreviewWords(CultureInfo culture) =>
+        $"is a preview from {Npv.Values.Count.ToString("#,0", culture)} of {Npv.Options.MostDraws.ToString("#,0", culture)} draws; " +
+        $"one standard error of the mean is {Wording.Exact(Npv.InMoney(Npv.Values.StandardError), culture)}. It is the ";
 
     internal IReadOnlyList<InputKnowledge> Knowledge(DrawnValues? decision)
     {
