@@ -96,6 +96,20 @@ public sealed class StepsTests : IDisposable
     }
 
     [Fact]
+    public async Task A_change_taken_out_of_a_step_makes_out_of_date_what_rested_on_it()
+    {
+        await using var page = new OpenPage(scratch.Notebook("taken-out.ipynb", "var list = new List<int> { 1 };", "list.Add(2);", "list.Sum()", "1 + 1"));
+        await page.AskAsync(new WorkOut(Extent.Everything));
+        await page.AskAsync(new EditStep("step-2", "// list.Add(2);"));
+        Assert.Equal(["done", "old", "old", "done"], page.States);
+        await page.AskAsync(new WorkOut(Extent.OutOfDate));
+        // The session's list still held what the step had put in.
+        Assert.Equal(["step-1", "step-2", "step-3"], page.Session.Ran.Skip(4));
+        await page.AskAsync(new Undo());
+        Assert.Equal("old", page.States[2]);
+    }
+
+    [Fact]
     public async Task What_changes_a_list_in_place_is_worked_out_again_from_where_the_list_was_made()
     {
         await using var page = new OpenPage(scratch.Notebook("l.ipynb", "# L", "var l = new List<int>();", "l.Add(1);", "l.Count"));

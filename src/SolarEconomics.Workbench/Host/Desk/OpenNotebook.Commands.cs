@@ -64,9 +64,13 @@ internal sealed partial class OpenNotebook
     private void Change(string what, Action change, string? changed, bool isShape = true)
     {
         history.Remember(what, Now);
+        // What was taken out of a text may be just what others rested on.
+        var reached = changed is null ? [] : Dependence().Reached(changed);
+        if (changed is not null) MakeAgainWhatItChanged(changed);
         change();
         foreach (var step in document.Steps) works.TryAdd(step.Id, new StepWork { State = FirstState(step) });
         if (changed is not null) MarkChanged(changed);
+        MarkReached(reached);
         different |= Told.Work | Told.Assumptions | (isShape ? Told.Everything : Told.Nothing);
     }
 
@@ -90,6 +94,7 @@ internal sealed partial class OpenNotebook
     private void Become(bool mayRunThen, Action returning)
     {
         var before = document.Steps.ToDictionary(step => step.Id, step => step.Source, StringComparer.Ordinal);
+        var was = Dependence();
         returning();
         mayRun = mayRunThen;
         if (!mayRun) ForgetWaiting();
@@ -97,6 +102,10 @@ internal sealed partial class OpenNotebook
         {
             works.TryAdd(step.Id, new StepWork { State = FirstState(step) });
             if (!before.TryGetValue(step.Id, out var source) || source != step.Source) MarkChanged(step.Id);
+        }
+        foreach (var (id, source) in before)
+        {
+            if (document.Find(id)?.Source != source) MarkReached(was.Reached(id));
         }
         different |= Told.Everything;
     }

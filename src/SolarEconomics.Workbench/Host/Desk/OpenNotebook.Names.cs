@@ -31,5 +31,12 @@ internal sealed partial class OpenNotebook
         }.Where(words => words.Length > 0));
     }
 
+    /// <summary>A step's text goes, but what it changed in place stays changed in the session: those values are made again before they are used.</summary>
+    private void MakeAgainWhatItChanged(string id)
+    {
+        if (!works.TryGetValue(id, out var work) || !work.HasRun) return;
+        foreach (var maker in Dependence().Renewers(id)) works[maker].CodeInSession = null;
+    }
+
     private static string Listed(IReadOnlyList<string> names) => string.Join(", ", names);
 }

@@ -15,6 +15,7 @@ internal sealed partial class OpenNotebook
     {
         if (id == atWork) StopWork();
         var reached = Dependence().Reached(id);
+        MakeAgainWhatItChanged(id);
         Change("delete", () => document.Delete(id), null);
         MarkReached(reached);
     }
@@ -65,6 +66,7 @@ internal sealed partial class OpenNotebook
         var isCode = document[id].Kind == StepKind.Code;
         if (isCode && id == atWork) StopWork();
         var reached = Dependence().Reached(id);
+        MakeAgainWhatItChanged(id);
         Change("turn", () => document.SetKind(id, isCode ? StepKind.Text : StepKind.Code), null);
         works[id] = new StepWork { State = FirstState(document[id]) };
         MarkReached(reached);
