@@ -47,6 +47,13 @@ internal sealed partial class DispatchProgram : IDisposable
             status = Solve("use_scaling: true feasibility_rule: STEEPEST_EDGE optimization_rule: STEEPEST_EDGE");
         }
         cancel.ThrowIfCancellationRequested();
+        if (status != Solver.ResultStatus.OPTIMAL)
+        {
+            // The shortening of the program before it is solved may itself lose its way among sizes so far apart: once more, whole and from the other side.
+            _solver.Reset();
+            status = Solve("use_scaling: true use_preprocessing: false use_dual_simplex: true feasibility_rule: STEEPEST_EDGE optimization_rule: STEEPEST_EDGE");
+        }
+        cancel.ThrowIfCancellationRequested();
         // The run itself is among the answers, so that anything else than an optimum is a fault.
         return status == Solver.ResultStatus.OPTIMAL ? _solver.Objective().Value() : throw Throw.NoOptimum("the best possible dispatch", status.ToString());
     }
