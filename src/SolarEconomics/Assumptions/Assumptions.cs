@@ -66,7 +66,12 @@ public sealed record Assumptions
             Require.Within(step.FeedInFactor, 0, 10, "feed-in price after a step relative to before; 8 % more is 1.08");
         }
         foreach (var replacement in Replacements)
+        {
             Require.Within(replacement.YearsAfterFirstPurchase, 0, 60, $"years after the first purchase, for {replacement.Part}");
+            Require.Within((double)replacement.Cost, 0, 1e12, $"money for {replacement.Part}, without a sign");
+        }
+        if (RunningCostsPerYear is { } running) Require.Within((double)running, -1e12, 1e12, "money a year");
+        Require.Within((double)ResidualValue, -1e12, 1e12, "money at the horizon; negative where removal costs more");
         foreach (var part in WearingParts) Require.Within((double)part.Cost, 0, 1e9, $"money for {part.Part}");
         if (FeedInGuarantee is { } guarantee) Require.Within((double)guarantee.PricePerKwhAfter, 0, 100, "money per kWh after the guarantee");
         return this;

@@ -10,6 +10,9 @@ internal sealed class LedgerRow(CsvReader csv, string file, string[] header)
 {
     private const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
+    // A thousand times what any home costs in any currency; sums of thousands of entries stay far inside a decimal.
+    private const decimal MostMoney = 1e12m;
+
     internal string File => file;
 
     internal int Line { get; } = (int)csv.LineNumber;
@@ -52,6 +55,10 @@ internal sealed class LedgerRow(CsvReader csv, string file, string[] header)
         {
             lost.Add(Problem("amount", Quoted(raw),
                 "0 or more: the kind says which way money went, and money back is kind refund or sale", Severity.Lost));
+        }
+        else if (amount > MostMoney)
+        {
+            lost.Add(Problem("amount", Quoted(raw), "at most 1,000,000,000,000: check the digits, sums of such amounts are no money", Severity.Lost));
         }
         return amount;
     }

@@ -35,6 +35,18 @@ public static partial class TimeValue
     /// <remarks>Equation: Σₖ Fₖ / (1 + r)ᵏ, k from 1. Many spreadsheets call this one NPV. Source: money-2.</remarks>
     public static double NpvOfYearEnds(ReadOnlySpan<double> flow, double rate) => Npv(flow, rate) / (1 + rate);
 
+    /// <summary>Net present value of a yearly flow of money where even the first amount is paid at the end of its year.</summary>
+    /// <param name="flow">Amount per year, paid at the ends of years 1, 2, …</param>
+    /// <param name="rate">Discount rate per year, nominal for a nominal flow and real for a real one.</param>
+    /// <returns>Value at the start of year 1, in the flow's currency and basis.</returns>
+    /// <exception cref="BasisMismatchException">The rate is real and the flow nominal, or the reverse.</exception>
+    /// <remarks>Equation: Σₖ Fₖ / (1 + r)ᵏ, k from 1. Source: money-2.</remarks>
+    public static Money NpvOfYearEnds(MoneyFlow flow, Rate rate)
+    {
+        var perYear = RateOf(flow, rate);
+        return flow.InMoney(Discounted(flow.Span, perYear) / (1 + perYear));
+    }
+
     /// <summary>Net present value where the first amount is now and the others fall in the middle of their years.</summary>
     /// <param name="flow">Amount now, then of years 1, 2, … Shape: 1 value or more, finite.</param>
     /// <param name="rate">Discount rate per year, a fraction. Range: above -1, below 1.</param>
@@ -44,6 +56,18 @@ public static partial class TimeValue
     {
         var all = Npv(flow, rate);
         return flow[0] + (all - flow[0]) * Math.Sqrt(1 + rate);
+    }
+
+    /// <summary>Net present value of a yearly flow of money where the first amount is now and the others fall in the middle of their years.</summary>
+    /// <param name="flow">Amount now, then of years 1, 2, …</param>
+    /// <param name="rate">Discount rate per year, nominal for a nominal flow and real for a real one.</param>
+    /// <returns>Value now, in the flow's currency and basis.</returns>
+    /// <exception cref="BasisMismatchException">The rate is real and the flow nominal, or the reverse.</exception>
+    /// <remarks>Equation: F₀ + Σₜ Fₜ / (1 + r)^(t - ½). Source: money-2.</remarks>
+    public static Money NpvOfMidYears(MoneyFlow flow, Rate rate)
+    {
+        var perYear = RateOf(flow, rate);
+        return flow.InMoney(flow.Span[0] + (Discounted(flow.Span, perYear) - flow.Span[0]) * Math.Sqrt(1 + perYear));
     }
 
     /// <summary>Net present value of dated amounts (XNPV) at the first date.</summary>

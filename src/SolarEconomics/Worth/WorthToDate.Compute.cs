@@ -156,6 +156,8 @@ public sealed partial class WorthToDate
         {
             "Value is the bill without the plant less the bill with it, month by month with all rounding, at the tariff in force then.",
             "Generation serves the load first, then the battery, then the grid; battery energy is solar in proportion to what charged it.",
+            "Of the ranges, the narrowest is made of two full sets of flows that the records allow, each billed with all rounding; those from fewer records are bounds " +
+                "from the price of each kWh with every unknown at its worst and at its best, so that the value cannot lie outside, yet no flows need reach their ends.",
         };
         foreach (var device in records.Generation.Where(g => g.Series.MissingCount > 0))
             notes.Add(FormattableString.Invariant($"{device.Device.Name}: {device.Series.MissingCount * records.Grid.StepHours:0.#} hours without a reading; bounded by its counter and the clear sky."));
