@@ -96,7 +96,7 @@ public static partial class TimeValue
     /// <exception cref="BasisMismatchException">The rate is real and the flow nominal, or the reverse.</exception>
     /// <remarks>Equation: NPV · (A/P). Source: money-2.</remarks>
     public static Money EquivalentAnnualWorth(MoneyFlow flow, Rate rate) =>
-        flow.InMoney(Discounted(flow.Span, RateOf(flow, rate)) / LevelWorth(rate.PerYear, Life(flow.LastYear)));
+        flow.InMoney(Discounted(flow, rate) / LevelWorth(rate.PerYear, Life(flow.LastYear)));
 
     /// <summary>The real rate in a nominal one (Fisher).</summary>
     /// <param name="nominalRate">Nominal rate per year, a fraction. Range: above -1, below 1.</param>

@@ -22,11 +22,7 @@ public static partial class TimeValue
     /// <returns>Value at the start of year 0, in the flow's currency and basis.</returns>
     /// <exception cref="BasisMismatchException">The rate is real and the flow nominal, or the reverse.</exception>
     /// <remarks>Equation: NPV = Σₜ Fₜ / (1 + r)ᵗ. Source: money-2.</remarks>
-    public static Money Npv(MoneyFlow flow, Rate rate)
-    {
-        var perYear = RateOf(flow, rate);
-        return flow.InMoney(Discounted(flow.Span, perYear));
-    }
+    public static Money Npv(MoneyFlow flow, Rate rate) => flow.InMoney(Discounted(flow, rate));
 
     /// <summary>Net present value where even the first amount is paid at the end of its year.</summary>
     /// <param name="flow">Amount per year, paid at the ends of years 1, 2, … Shape: 1 value or more, finite.</param>
@@ -41,11 +37,7 @@ public static partial class TimeValue
     /// <returns>Value at the start of year 1, in the flow's currency and basis.</returns>
     /// <exception cref="BasisMismatchException">The rate is real and the flow nominal, or the reverse.</exception>
     /// <remarks>Equation: Σₖ Fₖ / (1 + r)ᵏ, k from 1. Source: money-2.</remarks>
-    public static Money NpvOfYearEnds(MoneyFlow flow, Rate rate)
-    {
-        var perYear = RateOf(flow, rate);
-        return flow.InMoney(Discounted(flow.Span, perYear) / (1 + perYear));
-    }
+    public static Money NpvOfYearEnds(MoneyFlow flow, Rate rate) => flow.InMoney(Discounted(flow, rate) / (1 + rate.PerYear));
 
     /// <summary>Net present value where the first amount is now and the others fall in the middle of their years.</summary>
     /// <param name="flow">Amount now, then of years 1, 2, … Shape: 1 value or more, finite.</param>
@@ -55,8 +47,11 @@ public static partial class TimeValue
     public static double NpvOfMidYears(ReadOnlySpan<double> flow, double rate)
     {
         var all = Npv(flow, rate);
-        return flow[0] + (all - flow[0]) * Math.Sqrt(1 + rate);
+        return InMidYears(flow[0], all, rate);
     }
+
+    /// <summary>Half a year earlier for all but the first amount.</summary>
+    private static double InMidYears(double first, double all, double rate) => first + (all - first) * Math.Sqrt(1 + rate);
 
     /// <summary>Net present value of a yearly flow of money where the first amount is now and the others fall in the middle of their years.</summary>
     /// <param name="flow">Amount now, then of years 1, 2, …</param>
@@ -66,8 +61,8 @@ public static partial class TimeValue
     /// <remarks>Equation: F₀ + Σₜ Fₜ / (1 + r)^(t - ½). Source: money-2.</remarks>
     public static Money NpvOfMidYears(MoneyFlow flow, Rate rate)
     {
-        var perYear = RateOf(flow, rate);
-        return flow.InMoney(flow.Span[0] + (Discounted(flow.Span, perYear) - flow.Span[0]) * Math.Sqrt(1 + perYear));
+        var all = Discounted(flow, rate);
+        return flow.InMoney(InMidYears(flow.Span[0], all, rate.PerYear));
     }
 
     /// <summary>Net present value of dated amounts (XNPV) at the first date.</summary>
@@ -97,6 +92,13 @@ public static partial class TimeValue
         var perYear = RateOf(flow, rate);
         var (values, years) = Timed(flow, count);
         return new Money(Throw.IfTooLarge(RateSolver.ValueAt(values, years, perYear)), flow.Currency, flow.Basis);
+    }
+
+    /// <summary>The flow's value at the start of year 0. A missing flow and a rate of the other basis are refused here, for all measures of a flow of money.</summary>
+    private static double Discounted(MoneyFlow flow, Rate rate)
+    {
+        var perYear = RateOf(flow, rate);
+        return Discounted(flow.Span, perYear);
     }
 
     /// <summary>Horner's rule from the last year to the first: one multiplication a year, no power.</summary>

@@ -157,6 +157,8 @@ public sealed class MoneyGuardTests
     public void Nothing_is_no_flow()
     {
         Assert.Throws<ArgumentNullException>(() => TimeValue.Npv((MoneyFlow)null!, Rate.Nominal(0.05)));
+        Assert.Throws<ArgumentNullException>(() => TimeValue.EquivalentAnnualWorth((MoneyFlow)null!, Rate.Nominal(0.05)));
+        Assert.Throws<ArgumentNullException>(() => TimeValue.NpvOfMidYears((MoneyFlow)null!, Rate.Nominal(0.05)));
         Assert.Throws<ArgumentNullException>(() => TimeValue.Xnpv(null!, Rate.Nominal(0.05)));
         Assert.Throws<ArgumentNullException>(() => TimeValue.TryIrr((MoneyFlow)null!, out _));
         Assert.Throws<ArgumentNullException>(() => TimeValue.TryXirr(null!, out _));
