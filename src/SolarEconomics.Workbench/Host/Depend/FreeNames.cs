@@ -32,6 +32,7 @@ internal static class FreeNames
     {
         MemberAccessExpressionSyntax access => access.Name != name,
         MemberBindingExpressionSyntax or NameColonSyntax or NameEqualsSyntax or QualifiedNameSyntax => false,
+        VariableDeclarationSyntax => !name.IsVar,
         AssignmentExpressionSyntax { Parent: InitializerExpressionSyntax } assignment => assignment.Left != name,
         _ => true,
     };

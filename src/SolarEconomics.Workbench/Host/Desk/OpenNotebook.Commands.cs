@@ -64,6 +64,7 @@ internal sealed partial class OpenNotebook
     private void Change(string what, Action change, string? changed, bool isShape = true)
     {
         history.Remember(what, Now);
+        RememberBases();
         // What was taken out of a text may be just what others rested on.
         var reached = changed is null ? [] : Dependence().Reached(changed);
         if (changed is not null) MakeAgainWhatItChanged(changed);
@@ -71,6 +72,7 @@ internal sealed partial class OpenNotebook
         foreach (var step in document.Steps) works.TryAdd(step.Id, new StepWork { State = FirstState(step) });
         if (changed is not null) MarkChanged(changed);
         MarkReached(reached);
+        StandAgain(changed);
         different |= Told.Work | Told.Assumptions | (isShape ? Told.Everything : Told.Nothing);
     }
 
@@ -95,6 +97,7 @@ internal sealed partial class OpenNotebook
     {
         var before = document.Steps.ToDictionary(step => step.Id, step => step.Source, StringComparer.Ordinal);
         var was = Dependence();
+        RememberBases();
         returning();
         mayRun = mayRunThen;
         if (!mayRun) ForgetWaiting();
@@ -107,6 +110,7 @@ internal sealed partial class OpenNotebook
         {
             if (document.Find(id)?.Source != source) MarkReached(was.Reached(id));
         }
+        StandAgain(null);
         different |= Told.Everything;
     }
 

@@ -68,7 +68,8 @@ internal sealed partial class OpenNotebook
         var reached = Dependence().Reached(id);
         MakeAgainWhatItChanged(id);
         Change("turn", () => document.SetKind(id, isCode ? StepKind.Text : StepKind.Code), null);
-        works[id] = new StepWork { State = FirstState(document[id]) };
+        // Code that became text keeps what is known of it: taken back, its answer stands again.
+        if (!isCode) works[id] = new StepWork { State = FirstState(document[id]) };
         MarkReached(reached);
         MarkReached(Dependence().Reached(id));
     }

@@ -49,7 +49,12 @@ internal sealed partial class OpenNotebook
         if (atWork is not null || isStartingOver) return;
         while (waiting.TryDequeue(out var id))
         {
-            if (document.Find(id) is not { } step) continue;
+            if (document.Find(id) is not { Kind: StepKind.Code } step)
+            {
+                // Deleted, or turned into text, while it waited.
+                works[id].State = works[id].Before;
+                continue;
+            }
             atWork = id;
             atWorkSince = time.GetTimestamp();
             progress = null;
@@ -61,13 +66,13 @@ internal sealed partial class OpenNotebook
             works[id].HasRun = true;
             works[id].Hidden = HiddenFor(id);
             Become(id, StepState.Working);
-            var code = step.Source;
-            Watch(room.RunAsync(new RunStep(id, code), end => Ended(end, code)));
+            var (code, basis) = (step.Source, BasisOf(id));
+            Watch(room.RunAsync(new RunStep(id, code), end => Ended(end, code, basis)));
             return;
         }
     }
 
-    private void Ended(StepEnded end, string code)
+    private void Ended(StepEnded end, string code, string basis)
     {
         lastAsked = time.GetTimestamp();
         atWork = null;
@@ -88,14 +93,17 @@ internal sealed partial class OpenNotebook
             work.StoppedBecause = givesWay ? "" : (end as StepStopped)?.Words ?? "";
             if (end is StepRan ran) document.SetRunNumber(end.StepId, ran.RunNumber);
             RememberMaker(end.StepId);
-            // Edited while it worked, or what it rests on: what it answered belongs to before.
-            Become(end.StepId, end switch
+            if (!givesWay)
             {
-                StepRan => step.Source == code && !work.IsOvertaken ? StepState.Done : StepState.Old,
-                StepStopped when givesWay => StepState.Old,
-                StepStopped when isStopAsked => StepState.Stopped,
-                _ => StepState.Failed,
-            });
+                (work.Basis, work.Answered) = (basis, end switch
+                {
+                    StepRan => StepState.Done,
+                    StepStopped when isStopAsked => StepState.Stopped,
+                    _ => StepState.Failed,
+                });
+            }
+            // Edited while it worked, or what it rests on: what it answered belongs to before.
+            Become(end.StepId, Stands(end.StepId) && !givesWay ? work.Answered : StepState.Old);
         }
         if (end is not StepRan) ForgetWaiting();
         if (askedMeanwhile is { } ask)

@@ -7,7 +7,7 @@ import { memory, soFar, words } from "./words.js";
 /** A menu that closes on a choice, on Escape, and when something else is clicked. */
 function createMenu(document, label, ...parts) {
   const menu = element(document, "details.menu", {}, element(document, "summary", {}, label), element(document, "div", {}, ...parts));
-  document.addEventListener("click", (event) => { if (!menu.contains(event.target) || event.target.tagName === "BUTTON") menu.open = false; });
+  document.addEventListener("click", (event) => { if (!menu.contains(event.target) || event.target.closest("button, a")) menu.open = false; });
   menu.addEventListener("keydown", (event) => {
     if (event.key !== "Escape") return;
     menu.open = false;

@@ -18,11 +18,11 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
     const workOut = (what) => say(ask.workOut, { extent: what, step: step.id });
     const isBusy = () => current.state === "working" || current.state === "waiting";
     // Working out and stopping are one control, here as in the bar.
-    const one = button(document, words.workOutStep, () => isBusy() ? say(ask.stop) : workOut(extent.step), { class: "works" });
+    const one = button(document, words.workOutStep, () => isBusy() ? say(ask.stop) : workOut(extent.step), { class: "works", "aria-keyshortcuts": "Control+Enter Meta+Enter" });
     const toHere = button(document, words.workOutToHere, () => workOut(extent.toHere), { class: "works" });
     const progress = createProgress(document);
     const buttons = element(document, "div.tools", {}, one, toHere,
-      element(document, "span.gap"), tools({ id: step.id, kind: "code", caret: () => editor?.caret ?? 0, answers: () => current.answers }));
+      element(document, "span.gap"), ...tools({ id: step.id, kind: "code", caret: () => editor?.caret ?? 0, answers: () => current.answers }));
     const working = element(document, "details.beneath", { ontoggle: opened }, element(document, "summary", {}, "Working", about), code, buttons);
     const root = element(document, "div.part", { "data-step": step.id }, name, preview, place, hidden, progress.root, asks.root, nothing, working);
     let current = step, drawn = null, drawnFirst = "[]", drawnNamed = null, editor = null, isMaking = false, isGone = false;
@@ -62,6 +62,7 @@ export function createPart(document, { answers, asking, edits, tools, say, compl
       name.textContent = next.heading;
       about.textContent = [counted(next.lines, "line"), duration(next.seconds), stateWorthSaying(next.state)].filter(Boolean).join(" · ");
       one.textContent = isBusy() ? words.stop : words.workOutStep;
+      one.title = isBusy() ? "" : words.workOutKey;
       toHere.hidden = isBusy();
       hidden.hidden = !next.hidden;
       hidden.textContent = next.hidden;

@@ -6,7 +6,7 @@ export function createProse(document, { edits, tools }) {
     const shown = element(document, "div.prose");
     const field = element(document, "textarea", { "aria-label": "Text of this step, in Markdown", oninput: () => edits.typed(current.id, field.value) });
     const change = button(document, "Change text", () => toggle(writing.hidden), { class: "plain" });
-    const writing = element(document, "div.writing", { hidden: true }, field, tools({ id: step.id, kind: "text", caret: () => field.selectionStart }));
+    const writing = element(document, "div.writing", { hidden: true }, field, element(document, "div.tools", {}, ...tools({ id: step.id, kind: "text", caret: () => field.selectionStart })));
     const root = element(document, "div.part.text", { "data-step": step.id }, shown, element(document, "div.tools", {}, change), writing);
     let current = step;
 

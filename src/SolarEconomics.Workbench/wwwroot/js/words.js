@@ -48,6 +48,7 @@ export const words = Object.freeze({
   workOutStep: "Work out this step",
   workOutToHere: "Work out down to here",
   everything: "everything",
+  workOutKey: "Also Control or Command with Enter, in the field",
   undoKey: "Also Control or Command with Z, outside a field",
   redoKey: "Also Control or Command with Shift and Z, outside a field",
   startAfresh: "Start afresh",
