@@ -55,6 +55,21 @@ public sealed class KeepingTests : IDisposable
     }
 
     [Fact]
+    public async Task Until_the_reader_has_chosen_changes_are_kept_beside_the_file_and_said_to_be()
+    {
+        var path = LeftBehind("var a = 2;");
+        var before = await File.ReadAllTextAsync(path);
+        await using var page = new OpenPage(path);
+        await page.AskAsync(new EditStep("step-2", "var a = 3;"));
+        await page.UntilAsync(() => (string?)page.Notebook["saved"] == "Kept beside the file until you have chosen above");
+        await page.AskAsync(new Save());
+        Assert.StartsWith("Choose first which state of the notebook to go on with.", page.Notices.Single(), StringComparison.Ordinal);
+        Assert.Equal(before, await File.ReadAllTextAsync(path));
+        await page.AskAsync(new LeaveState(), new Save());
+        await page.UntilAsync(() => NotebookDocument.Load(path)["step-2"].Source == "var a = 3;");
+    }
+
+    [Fact]
     public async Task Answers_left_out_of_the_file_are_still_shown_and_can_be_saved_again()
     {
         var path = scratch.Notebook("out.ipynb", "# Out", "1", "2");

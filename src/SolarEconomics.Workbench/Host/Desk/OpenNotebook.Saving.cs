@@ -42,6 +42,9 @@ internal sealed partial class OpenNotebook
         if (problem is null) journaled = document.Edition;
         if (problem is not null && problem != journalProblem) notices.Add(problem);
         journalProblem = problem ?? "";
+        if (problem is not null || offers.Count == 0) return;
+        saved = "Kept beside the file until you have chosen above";
+        different |= Told.Saved;
     }
 
     private void SaveNow()
@@ -67,6 +70,7 @@ internal sealed partial class OpenNotebook
     private void SaveAsked()
     {
         if (offers.TryPeek(out var offer) && offer.Kind == OfferKind.OnDisk) Leave();
+        if (offers.Count > 0) notices.Add("Choose first which state of the notebook to go on with. Until then the file stays as it is, and your changes are kept beside it.");
         SaveNow();
     }
 
