@@ -182,8 +182,9 @@ public sealed class EngineSession : ISession
                     break;
                 case EngineValue value:
                     prints.Flush();
-                    var shown = ResultFormatter.Format(value.Value, culture);
-                    tables.Keep(step.StepId, value.Value, shown, culture);
+                    var answer = RecordTable.OrValue(value.Value);
+                    var shown = ResultFormatter.Format(answer, culture);
+                    tables.Keep(step.StepId, answer, shown, culture);
                     relay.Raise(new OutputAdded(step.StepId, value.IsResult ? Outputs.Result(shown, number) : Outputs.Shown(shown)));
                     break;
             }

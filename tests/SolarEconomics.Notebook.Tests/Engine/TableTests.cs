@@ -37,6 +37,36 @@ public sealed class TableTests(EngineFixture engine)
         Assert.Null(await engine.Session.ReadTableAsync(new TableQuery(id, 0, 1)));
     }
 
+    [Theory]
+    [InlineData("new[] { new { Month = 5, Kwh = 210.5 }, new { Month = 6, Kwh = 240.0 } }", "Month,Kwh", "0,5,210.5", "1,6,240")]
+    [InlineData("record Sale(string Part, int Euro);\nnew List<Sale> { new(\"inverter\", 90) }.Select(s => s)", "Part,Euro", "0,inverter,90")]
+    [InlineData("new Dictionary<string, int> { [\"used\"] = 3 }", "Key,Value", "0,used,3")]
+    public async Task A_list_of_records_is_a_table(string code, string columns, params string[] rows)
+    {
+        var page = await Read(new TableQuery(TableOf(await StepRun.Of(engine.Session, code)), 0, 10));
+        Assert.Equal("," + columns, string.Join(',', page.Columns));
+        Assert.Equal(rows, page.Rows.Select(row => string.Join(',', row)));
+    }
+
+    [Theory]
+    [InlineData("new[] { 1, 2 }", "1\n2")]
+    [InlineData("Array.Empty<KeyValuePair<string, int>>()", "an empty list")]
+    [InlineData("Enumerable.Range(1, 2).Select(i => i == 1 ? new { I = 5 / (i - 1) } : null)", "The result is a RangeSelectIterator")]
+    public async Task Other_lists_stay_words(string code, string words)
+    {
+        var run = await StepRun.Of(engine.Session, code);
+        var output = run.Outputs.Single();
+        Assert.Null(output["metadata"]!["solareconomics"]?["table"]);
+        Assert.StartsWith(words, MultilineText.Read(output["data"]!["text/plain"]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_endless_list_of_records_ends_as_words()
+    {
+        var run = await StepRun.Of(engine.Session, "IEnumerable<KeyValuePair<int, int>> Endless() { for (var i = 0; ; i++) yield return new(i, i); }\nEndless()");
+        Assert.EndsWith("[49, 49]\n…", MultilineText.Read(run.Outputs.Single()["data"]!["text/plain"]), StringComparison.Ordinal);
+    }
+
     private async Task<TablePage> Read(TableQuery query) => (await engine.Session.ReadTableAsync(query))!;
 
     private static string TableOf(StepRun run) => (string)run.Outputs.Single()["metadata"]!["solareconomics"]!["table"]!;
