@@ -66,13 +66,13 @@ internal sealed partial class OpenNotebook
             works[id].HasRun = true;
             works[id].Hidden = HiddenFor(id);
             Become(id, StepState.Working);
-            var (code, basis) = (step.Source, BasisOf(id));
+            var (code, basis) = (step.Source, BasisOf(id, Dependence()));
             Watch(room.RunAsync(new RunStep(id, code), end => Ended(end, code, basis)));
             return;
         }
     }
 
-    private void Ended(StepEnded end, string code, string basis)
+    private void Ended(StepEnded end, string code, IReadOnlyList<string> basis)
     {
         lastAsked = time.GetTimestamp();
         atWork = null;
@@ -103,7 +103,7 @@ internal sealed partial class OpenNotebook
                 });
             }
             // Edited while it worked, or what it rests on: what it answered belongs to before.
-            Become(end.StepId, Stands(end.StepId) && !givesWay ? work.Answered : StepState.Old);
+            Become(end.StepId, !givesWay && Stands(end.StepId, Dependence()) ? work.Answered : StepState.Old);
         }
         if (end is not StepRan) ForgetWaiting();
         if (askedMeanwhile is { } ask)

@@ -13,8 +13,8 @@ internal sealed class StepWork
     /// <summary>The state to return to when it is taken out of the waiting ones.</summary>
     public StepState Before { get; set; }
 
-    /// <summary>What its answer rests on: its own code and that of the steps above that it needs, as they were; null as long as nobody asked.</summary>
-    public string? Basis { get; set; }
+    /// <summary>The code that its answer rests on, its own last, as it was when it was worked out; null as long as nobody asked.</summary>
+    public IReadOnlyList<string>? Basis { get; set; }
 
     /// <summary>The state that its answer gave it, to return to where what it rests on is again what it was.</summary>
     public StepState Answered { get; set; }
