@@ -193,16 +193,18 @@ public sealed partial class MutationTests
         }
         var names = feed.Descendants().Select(e => e.Name.LocalName).ToHashSet(StringComparer.Ordinal);
         string[] known = ["uom", "powerOfTenMultiplier", "flowDirection", "IntervalBlock", "ReadingType"];
-        if (!known.All(names.Contains) || Leaf(feed, "uom") != "72" || Leaf(feed, "powerOfTenMultiplier") != "0" || Leaf(feed, "commodity") is not ("0" or "1" or null) || Leaf(feed, "accumulationBehaviour") == "3") return null;
+        if (!known.All(names.Contains) || Leaf(feed, "uom") != "72" || Leaf(feed, "powerOfTenMultiplier") != "0" || Leaf(feed, "commodity") is not ("0" or "1" or null) || Leaf(feed, "accumulationBehaviour") is "1" or "2" or "3" or "9") return null;
         if (Leaf(feed, "kind") is not ("0" or null)) return null;
         var sum = 0.0;
         foreach (var reading in feed.Descendants().Where(e => e.Name.LocalName == "IntervalReading"))
         {
-            // Only whole readings are told apart here: start, duration and value once each, as numbers.
-            if (NaiveNumber(Leaf(reading, "start") ?? "", 1) is null || NaiveNumber(Leaf(reading, "duration") ?? "", 1) is not (>= 0 and <= 400 * 86_400)) continue;
-            if (reading.Descendants().Count(e => e.Name.LocalName is "start" or "duration" or "value") != 3 || reading.Descendants().Any(e => e.Name.LocalName == "IntervalReading")) return null;
+            // Only whole readings are told apart here: start and value once each, as numbers, and a duration that the type states where the reading does not.
+            if (Leaf(reading, "start") is null) return null;
+            var duration = Leaf(reading, "duration") ?? Leaf(feed, "intervalLength") ?? "";
+            if (NaiveNumber(Leaf(reading, "start") ?? "", 1) is null || NaiveNumber(duration, 1) is not (>= 0 and <= 400 * 86_400)) continue;
+            if (reading.Descendants().Count(e => e.Name.LocalName is "start" or "value") != 2 || reading.Descendants().Count(e => e.Name.LocalName is "duration") > 1 || reading.Descendants().Any(e => e.Name.LocalName == "IntervalReading")) return null;
             if (!long.TryParse(Leaf(reading, "start"), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var start) || start is < 0 or >= 7_258_118_400) continue;
-            if (!long.TryParse(Leaf(reading, "duration"), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _)) continue;
+            if (!long.TryParse(duration, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _)) continue;
             if (NaiveNumber(Leaf(reading, "value") ?? "", 1) is { } value && Math.Abs(value) < 1L << 53) sum += value / 1000;
         }
         return sum;

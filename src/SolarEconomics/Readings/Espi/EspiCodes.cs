@@ -52,13 +52,19 @@ internal static class EspiCodes
         _ => "unknown",
     };
 
-    /// <summary>How values add up: 3 is the state of a counter, 4 the amount of each interval.</summary>
+    /// <summary>How values add up.</summary>
     internal static string AccumulationWord(string? code) => code switch
     {
+        "1" => "bulk quantity",
+        "2" => "continuous cumulative",
         "3" => "cumulative",
         "4" => "delta data",
+        "9" => "summation",
         _ => "other",
     };
+
+    /// <summary>Whether each value is the state of a register; else it is the amount of its own interval.</summary>
+    internal static bool IsRegister(string? code) => code is "1" or "2" or "3" or "9";
 
     /// <summary>Unit of measure: 72 Wh, 38 W, 71 VAh, 73 VArh.</summary>
     internal static EnergyUnit? UnitOf(string? code) => code switch

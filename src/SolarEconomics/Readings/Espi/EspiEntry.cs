@@ -15,6 +15,13 @@ internal sealed class EspiEntry
 
     internal Dictionary<string, string> Fields { get; } = new(StringComparer.Ordinal);
 
+    private readonly Dictionary<string, int> _lines = new(StringComparer.Ordinal);
+
+    internal void Take(string field, string text, int line) => (Fields[field], _lines[field]) = (text, line);
+
+    /// <summary>Line of a field; 0 where it is left out.</summary>
+    internal int LineOf(string field) => _lines.GetValueOrDefault(field);
+
     /// <summary>Whether an interval block's entry belongs to this meter reading: by its link, or by standing below it.</summary>
     internal bool Holds(EspiEntry block) =>
         Related.Exists(r => (block.Up is { } up && EspiFeed.SameResource(r, up)) || (block.Self is { } self && EspiFeed.SameResource(r, self)))

@@ -16,11 +16,21 @@ internal sealed class EspiFeed(ProblemList problems)
     private EspiEntry _entry = new();
     private EspiReading? _reading;
     private bool _inQuality;
+    private long? _blockStart;
+    private int _placeInBlock;
     private string _leaf = "";
     private DateTimeZone? _zone;
+    private bool _saidClock;
 
     /// <summary>The clock that the feed states; <see langword="null"/> where it states none.</summary>
     internal DateTimeZone? Zone => _zone;
+
+    /// <summary>Says that days are counted in UTC, where the feed states no clock and the user none.</summary>
+    internal void SayClock(bool isGiven)
+    {
+        if (_zone is null && !isGiven && !_saidClock)
+            problems.Note(0, 0, "", "no local time parameters", "tzOffset and the rules of daylight saving, or a zone of yours; days are counted in UTC, the energy is the same");
+    }
 
     internal void Open(string name, int line)
     {
@@ -28,9 +38,10 @@ internal sealed class EspiFeed(ProblemList problems)
         switch (name)
         {
             case "entry": EndEntry(); break;
-            case "IntervalReading": _reading = new EspiReading { Line = line }; break;
+            case "IntervalReading": _reading = new EspiReading { Line = line, Block = (_blockStart, _placeInBlock++) }; break;
             case "ReadingQuality": _inQuality = true; break;
-            case "ReadingType" or "MeterReading" or "UsagePoint" or "LocalTimeParameters" or "IntervalBlock": _entry.Kind = name; break;
+            case "IntervalBlock": (_entry.Kind, _blockStart, _placeInBlock) = (name, null, 0); break;
+            case "ReadingType" or "MeterReading" or "UsagePoint" or "LocalTimeParameters": _entry.Kind = name; break;
         }
     }
 
@@ -57,7 +68,9 @@ internal sealed class EspiFeed(ProblemList problems)
             return;
         }
         if (string.Equals(_leaf, "title", StringComparison.Ordinal) && _entry.Kind is null) _entry.Title = text;
-        else if (_entry.Kind is "ReadingType" or "LocalTimeParameters" or "UsagePoint") _entry.Fields[_leaf] = text;
+        else if (_entry.Kind is "ReadingType" or "LocalTimeParameters" or "UsagePoint") _entry.Take(_leaf, text, line);
+        // The block's own interval stands before its readings.
+        else if (_entry.Kind is "IntervalBlock" && _leaf is "start" && long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var start)) _blockStart = start;
     }
 
     internal void Close(string name)
@@ -78,7 +91,11 @@ internal sealed class EspiFeed(ProblemList problems)
             case "MeterReading": _meterReadings.Add(_entry); break;
             case "UsagePoint": _usagePoints.Add(_entry); break;
             case "ReadingType": _types.Add(_entry); break;
-            case "LocalTimeParameters": _zone ??= EspiZone.Of(_entry.Fields, problems); break;
+            case "LocalTimeParameters":
+                // What cannot be read says so itself.
+                _saidClock = true;
+                _zone ??= EspiZone.Of(_entry, problems);
+                break;
         }
         if (_readings.Count > 0)
         {

@@ -53,6 +53,7 @@ internal sealed class EspiReader : IRecordReader
         var channels = feed.Channels(file.Name);
         if (channels.Count == 0)
             throw Throw.NothingToRead(file.Name, "an ESPI file without any readable interval", "IntervalBlock elements with readings. See the problems listed", problems.ToList());
+        feed.SayClock(options.Zone is not null);
         return new RecordContent(file.Path, Format, options.Zone ?? feed.Zone ?? DateTimeZone.Utc) { Channels = channels, Problems = problems.ToList() };
     }
 

@@ -13,6 +13,9 @@ internal sealed class EspiReading
 
     internal double? Value { get; set; }
 
+    /// <summary>Start of the block it stands in, and its place there from 0: a reading without a time of its own follows from them.</summary>
+    internal (long? Start, int Place) Block { get; init; }
+
     /// <summary>What about it cannot be read; <see langword="null"/> where nothing is.</summary>
     internal string? Fault { get; set; }
 
@@ -22,5 +25,12 @@ internal sealed class EspiReading
 
     internal Quality Quality { get; private set; }
 
-    internal void AddQuality(string code) => Quality |= EspiCodes.QualityOf(code);
+    /// <summary>Whether it states a quality of its own; else the type's holds.</summary>
+    internal bool HasQuality { get; private set; }
+
+    internal void AddQuality(string code)
+    {
+        Quality |= EspiCodes.QualityOf(code);
+        HasQuality = true;
+    }
 }

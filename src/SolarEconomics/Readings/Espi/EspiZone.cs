@@ -8,11 +8,13 @@ namespace SolarEconomics;
 /// Source: readings-espi.</remarks>
 internal static class EspiZone
 {
-    internal static DateTimeZone? Of(IReadOnlyDictionary<string, string> fields, ProblemList problems)
+    internal static DateTimeZone? Of(EspiEntry parameters, ProblemList problems)
     {
+        var fields = parameters.Fields;
         if (!TrySeconds(fields, "tzOffset", out var standard) || !TrySeconds(fields, "dstOffset", out var saving))
         {
-            problems.Doubtful(0, 0, "", "local time parameters that cannot be read", "tzOffset and dstOffset in seconds; local days are counted in UTC");
+            var field = TrySeconds(fields, "tzOffset", out _) ? "dstOffset" : "tzOffset";
+            problems.Doubtful(parameters.LineOf(field), 0, fields[field], "local time parameters that cannot be read", "tzOffset and dstOffset in seconds; local days are counted in UTC");
             return null;
         }
         var start = SeasonRule.Of(fields.GetValueOrDefault("dstStartRule"));
