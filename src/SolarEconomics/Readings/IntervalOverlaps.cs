@@ -26,6 +26,12 @@ internal sealed record IntervalOverlaps(IReadOnlyList<(int At, double Share)> Cu
         return new IntervalOverlaps(cuts, cuts.Count == 0 ? 0 : starts[cuts[0].Item1], firstEnd);
     }
 
+    /// <summary>Marks each as doubtful.</summary>
+    internal void Mark(Span<Quality> quality)
+    {
+        foreach (var (at, _) in Cuts) quality[at] |= Quality.Doubtful;
+    }
+
     /// <summary>Takes from each its part that lies in the next: right for power that holds until another value is stated.</summary>
     internal void CutEnergy(double[] kwh)
     {
@@ -33,15 +39,16 @@ internal sealed record IntervalOverlaps(IReadOnlyList<(int At, double Share)> Cu
     }
 
     /// <summary>Says how many intervals overlap, where the first stands, and what was done with their energy.</summary>
-    internal void Report(string name, ReadOnlySpan<double> kwh, Span<Quality> quality, bool isCut, Func<int, int> lineOf, ProblemList problems)
+    /// <param name="name">Name of the channel.</param>
+    /// <param name="kwh">Its energy, by interval.</param>
+    /// <param name="isCut">Whether energy was cut with its interval; else each amount is counted whole.</param>
+    /// <param name="lineOf">Line of an interval.</param>
+    /// <param name="problems">Where to say it.</param>
+    internal void Report(string name, ReadOnlySpan<double> kwh, bool isCut, Func<int, int> lineOf, ProblemList problems)
     {
         if (Cuts.Count == 0) return;
         var twice = 0.0;
-        foreach (var (at, share) in Cuts)
-        {
-            quality[at] |= Quality.Doubtful;
-            twice += kwh[at] * share;
-        }
+        foreach (var (at, share) in Cuts) twice += kwh[at] * share;
         var first = Cuts[0].At;
         var found = string.Create(CultureInfo.InvariantCulture, $"{Cuts.Count} of \"{name}\" reaching into the interval after them, the first from {IsoOf(FirstStart)} to {IsoOf(FirstEnd)}");
         problems.Doubtful(lineOf(first), 0, kwh[first].ToString("R", CultureInfo.InvariantCulture), found, isCut

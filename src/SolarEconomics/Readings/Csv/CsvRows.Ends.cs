@@ -26,8 +26,21 @@ internal sealed partial class CsvRows
             for (var i = 0; i < ends.Length; i++)
                 if (!quality[i].HasFlag(Quality.Missing)) ends[i] = DayAfter(ends[i]);
         }
-        for (var i = 0; i + 1 < ends.Length; i++) ends[i] = Math.Min(ends[i], starts[i + 1]);
+        CutOverlaps(starts, ends);
         return ends;
+    }
+
+    private void CutOverlaps(ReadOnlySpan<long> starts, long[] ends)
+    {
+        var overlaps = IntervalOverlaps.Cut(starts, ends);
+        for (var c = 0; c < Values.Count && overlaps.Cuts.Count > 0; c++)
+        {
+            // States of a counter and power need no interval of their own.
+            if (!Values[c].IsEnergy || Values[c].Meaning.Kind is not (ColumnKind.Energy or ColumnKind.Net)) continue;
+            overlaps.Report(Values[c].Name, Table.Values(c), isCut: false, Table.LineOf, _problems);
+            foreach (var (at, _) in overlaps.Cuts)
+                if (!Table.Quality(c)[at].HasFlag(Quality.Missing)) Table.Flag(at, c, Quality.Doubtful);
+        }
     }
 
     /// <summary>Whether periods of days are written with their last day: then the next period begins on the day after, or a period of one day ends on the day it begins.</summary>

@@ -26,7 +26,8 @@ internal sealed partial class EspiSeries
         // Power that holds until the next one begins is counted until then; an amount of energy cannot be cut.
         var overlap = IntervalOverlaps.Cut(starts, ends);
         if (known && unit!.IsPower) overlap.CutEnergy(kwh);
-        overlap.Report(name, kwh, quality, isCut: known && unit!.IsPower, _table.LineOf, problems);
+        overlap.Mark(quality);
+        overlap.Report(name, kwh, isCut: known && unit!.IsPower, _table.LineOf, problems);
         return new ColumnEnergy(TimeAxis.OfMilliseconds(starts, ends), kwh, quality);
     }
 
