@@ -14,32 +14,10 @@ public sealed record Counter(string Device, MeasurementPoint Point, IReadOnlyLis
     public double LastKwh => Readings[^1].Kwh;
 
     /// <summary>Energy counted here: last reading less opening value, resets and overruns of the register added back. Unit: kWh.</summary>
-    /// <remarks>Equation: Σ of the steps from the opening value on. A reading below its predecessor is a reset to 0, or, from the last
-    /// fiftieth of a register (of whole decades, or of 16 or 32 bits) to its first, an overrun.</remarks>
-    public double CountedKwh
-    {
-        get
-        {
-            var sum = 0.0;
-            var from = OpeningKwh;
-            foreach (var reading in Readings)
-            {
-                sum += CounterStep.Between(from, reading.Kwh).Kwh;
-                from = reading.Kwh;
-            }
-            return sum;
-        }
-    }
+    /// <remarks>Equation: Σ of the steps from the opening value on. A reading below its predecessor is a reset to 0, or an overrun: from the last
+    /// fiftieth of a register (of whole decades, or of 16, 20, 24, 31 or 32 bits) to its first, or further from its top where that is the pace of the readings before.</remarks>
+    public double CountedKwh => CounterStep.Along(OpeningKwh, Readings).Sum(step => step.Kwh);
 
     /// <summary>How often a reading was below its predecessor.</summary>
-    public int Resets
-    {
-        get
-        {
-            var count = 0;
-            for (var i = 0; i < Readings.Count; i++)
-                if (Readings[i].Kwh < (i == 0 ? OpeningKwh : Readings[i - 1].Kwh)) count++;
-            return count;
-        }
-    }
+    public int Resets => CounterStep.Along(OpeningKwh, Readings).Count(step => step.WentBack);
 }

@@ -15,8 +15,7 @@ internal sealed class CounterCsvReader : IRecordReader
     {
         var header = HeaderLine(file) ?? throw Throw.NothingToRead(file.Name, "no header of a counter file", "date,device,kwh", []);
         if (options.Zone is null) throw Throw.NeedsZone(file.Name, header.Line, Array.IndexOf(header.Fields, "date") + 1, "date");
-        var problems = new ProblemList(file.Name);
-        var rows = new CounterRows(header.Fields, problems);
+        var lines = new List<(string[] Fields, int Line)>();
         using (var reader = new StreamReader(file.Open(), CsvText.EncodingOf(file.Head)))
         {
             for (var i = 0; i < header.Line; i++) reader.ReadLine();
@@ -26,14 +25,32 @@ internal sealed class CounterCsvReader : IRecordReader
                 options.Cancel.ThrowIfCancellationRequested();
                 var fields = new string[csv.FieldCount];
                 for (var i = 0; i < fields.Length; i++) fields[i] = csv.GetString(i);
-                rows.Take(fields, header.Line + (int)csv.LineNumber);
+                lines.Add((fields, header.Line + (int)csv.LineNumber));
             }
         }
+        var problems = new ProblemList(file.Name);
+        var rows = RowsFor(file, header, lines, options, problems);
+        foreach (var (fields, line) in lines) rows.Take(fields, line);
         options.Progress?.Report(1);
         var counters = rows.Counters(options.Plant);
         if (counters.Count == 0)
             throw Throw.NothingToRead(file.Name, "no counter reading that can be counted", "rows such as 2024-03-01,south roof,1234.5. See the problems listed", problems.ToList());
         return new RecordContent(file.Path, Format, options.Zone) { Counters = counters, Problems = problems.ToList() };
+    }
+
+    /// <summary>Rows read with the order of dates and the marks of numbers that the file itself shows; refused with both readings where it does not.</summary>
+    private static CounterRows RowsFor(RecordFile file, (string[] Fields, char Delimiter, int Line) header, List<(string[] Fields, int Line)> lines, ReadOptions options, ProblemList problems)
+    {
+        var (date, kwh) = (Array.IndexOf(header.Fields, "date"), Array.IndexOf(header.Fields, "kwh"));
+        var whole = lines.Where(row => row.Fields.Length > Math.Max(date, kwh) && !row.Fields[0].StartsWith('#')).ToList();
+        if (whole.Count == 0) return new CounterRows(header.Fields, DateOrder.YearMonthDay, NumberText.Plain, problems);
+        // Names, photos and notes say nothing of how dates and readings are written.
+        var table = new CsvTable(header.Delimiter, date, header.Line + 1, [.. whole.Select(row => row.Fields.Select((field, i) => i == date || i == kwh ? field : "").ToArray())])
+        {
+            Lines = [.. whole.Select(row => row.Line)],
+        };
+        var order = StampSniff.Find(file, CsvText.EncodingOf(file.Head), table, header.Fields, options with { SerialDates = SerialDays.NotToldYet }).Order;
+        return new CounterRows(header.Fields, order, DecimalMark.Find(file.Name, table, header.Fields.Length), problems);
     }
 
     private static (string[] Fields, char Delimiter, int Line)? HeaderLine(RecordFile file)

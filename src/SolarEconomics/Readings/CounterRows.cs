@@ -4,7 +4,11 @@ using NodaTime;
 namespace SolarEconomics;
 
 /// <summary>Takes the rows of a counter file and makes a counter of each device.</summary>
-internal sealed class CounterRows(string[] header, ProblemList problems)
+/// <param name="header">Names of the columns.</param>
+/// <param name="order">Order of day and month in its dates.</param>
+/// <param name="numbers">How its numbers are written.</param>
+/// <param name="problems">Where what cannot be read is listed.</param>
+internal sealed class CounterRows(string[] header, DateOrder order, NumberText numbers, ProblemList problems)
 {
     private readonly int _date = Array.IndexOf(header, "date");
     private readonly int _device = Array.IndexOf(header, "device");
@@ -23,7 +27,7 @@ internal sealed class CounterRows(string[] header, ProblemList problems)
             problems.Lost(line, 0, raw, string.Create(CultureInfo.InvariantCulture, $"{fields.Length} fields"), $"{string.Join(',', header)}; the row was not counted");
             return;
         }
-        if (!StampText.TryRead(fields[_date], DateOrder.YearMonthDay, out var stamp) || stamp.Fineness != StampFineness.Day)
+        if (!StampText.TryRead(fields[_date], order, out var stamp) || stamp.Fineness != StampFineness.Day)
         {
             problems.Lost(line, _date + 1, raw, $"\"{ProblemList.Shorten(fields[_date])}\" as date", "a date such as 2024-03-31; the row was not counted");
             return;
@@ -34,14 +38,22 @@ internal sealed class CounterRows(string[] header, ProblemList problems)
             problems.Lost(line, _device + 1, raw, "no device", "the name of the device whose counter was read; the row was not counted");
             return;
         }
-        if (!NumberText.Plain.TryRead(fields[_kwh], out var kwh) || kwh < 0 || kwh > CsvRows.TooLargeKwh)
+        if (!TryKwh(fields[_kwh], out var kwh) || kwh < 0 || kwh > CsvRows.TooLargeKwh)
         {
-            problems.Lost(line, _kwh + 1, raw, $"\"{ProblemList.Shorten(fields[_kwh])}\" as counter reading", "a number of kWh from 0 on, with a decimal point; the row was not counted");
+            problems.Lost(line, _kwh + 1, raw, $"\"{ProblemList.Shorten(fields[_kwh])}\" as counter reading", "a number of kWh from 0 on, or one with another unit of energy behind it, such as 11.2 MWh; the row was not counted");
             return;
         }
         var reading = new CounterReading(StampClock.LocalOf(stamp.LocalMs).Date, kwh, DaysUncertain(fields, line), Optional(fields, _photo), Optional(fields, _note), line);
         if (!_devices.TryGetValue(device, out var list)) _devices.Add(device, list = []);
         list.Add(reading);
+    }
+
+    private bool TryKwh(string field, out double kwh)
+    {
+        if (numbers.TryRead(field, out kwh)) return true;
+        if (!CellUnit.TrySplit(field, out var number, out var unit) || unit is not { IsActiveEnergy: true, IsPower: false } || !numbers.TryRead(number, out var value)) return false;
+        kwh = unit.Scale(value);
+        return true;
     }
 
     internal IReadOnlyList<Counter> Counters(Plant plant)
@@ -53,7 +65,7 @@ internal sealed class CounterRows(string[] header, ProblemList problems)
             if (device is null && plant.Devices.Count > 0)
                 problems.Doubtful(readings[0].Line, _device + 1, name, $"the device \"{name}\", which the plant's description does not name",
                     $"one of its devices, such as {Nearest.List(name, plant.Devices.Select(d => d.Name))}; its measurement point is unknown and its opening value is taken as 0");
-            var ordered = InOrder(name, readings);
+            var ordered = CounterUnits.Mended(name, InOrder(name, readings), _kwh + 1, problems);
             ReportStepsBack(name, ordered, device);
             counters.Add(new Counter(device?.Name ?? name, device?.Point ?? MeasurementPoint.Unknown, ordered) { OpeningKwh = device?.OpeningKwh ?? 0 });
         }
@@ -78,9 +90,8 @@ internal sealed class CounterRows(string[] header, ProblemList problems)
     private void ReportStepsBack(string name, List<CounterReading> readings, Device? device)
     {
         var from = device?.OpeningKwh ?? 0;
-        foreach (var reading in readings)
+        foreach (var (reading, step) in readings.Zip(CounterStep.Along(from, readings)))
         {
-            var step = CounterStep.Between(from, reading.Kwh);
             if (step.WentBack)
                 problems.Doubtful(reading.Line, _kwh + 1, reading.Kwh.ToString("R", CultureInfo.InvariantCulture),
                     string.Create(CultureInfo.InvariantCulture, $"the counter of {name} going back from {from:R} to {reading.Kwh:R} kWh by {Iso(reading.Date)}"), step.Words);
