@@ -62,6 +62,13 @@ public sealed class FlowsChartTests
         Assert.Equal(flows.StoredKwh[start..(start + 25)].ToArray().Min(), (double)bar["base"]![0]!, 0.006);
     }
 
+    [Theory]
+    [InlineData(365, 365)]
+    [InlineData(364, 364)]
+    [InlineData(400, 365)]
+    public void A_year_is_drawn_whole_wherever_the_battery_was_busiest(int days, int drawn) =>
+        Assert.Equal(drawn, FlowSamples.Home().ChartBattery(new BatteryChartOptions { Days = days }).Table.Rows.Count);
+
     [Fact]
     public void Without_a_battery_or_the_days_the_chart_is_refused_in_words()
     {

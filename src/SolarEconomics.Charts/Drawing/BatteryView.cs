@@ -22,8 +22,7 @@ internal sealed record BatteryView(LocalDate Start, LocalDate End, double Usable
     {
         var time = flows.Time;
         var local = Enumerable.Range(0, time.Count).Select(time.LocalStartOf).ToArray();
-        var start = from ?? Busiest(flows, local).PlusDays(-(days - 1) / 2);
-        if (from is null && start < local[0].Date) start = local[0].Date;
+        var start = from ?? DaysAround(Busiest(flows, local), days, local[0].Date, local[^1].Date);
         var end = start.PlusDays(days);
         var chosen = Enumerable.Range(0, time.Count).Where(i => local[i].Date >= start && local[i].Date < end).ToArray();
         if (chosen.Length == 0) throw Throw.NothingToDraw(0, $"intervals from {start:uuuu-MM-dd} to {end.PlusDays(-1):uuuu-MM-dd}", 1, "options");
@@ -36,6 +35,10 @@ internal sealed record BatteryView(LocalDate Start, LocalDate End, double Usable
             d.Sum(i => In(flows, i)), d.Sum(i => Out(flows, i)))).ToList();
         return new BatteryView(start, end, flows.System.Battery!.UsableKwh, points, hours, byDay);
     }
+
+    /// <summary>First of some days with one in their middle, moved so that as many of them as can be lie within the run.</summary>
+    private static LocalDate DaysAround(LocalDate middle, int days, LocalDate first, LocalDate last) =>
+        LocalDate.Max(first, LocalDate.Min(middle.PlusDays(-(days - 1) / 2), last.PlusDays(1 - days)));
 
     private static LocalDate Busiest(EnergyFlows flows, LocalDateTime[] local) =>
         Enumerable.Range(0, local.Length).GroupBy(i => local[i].Date).MaxBy(d => d.Sum(i => Out(flows, i)))!.Key;

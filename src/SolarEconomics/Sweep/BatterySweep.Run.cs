@@ -58,8 +58,8 @@ public sealed partial class BatterySweep
             {
                 cancellation.ThrowIfCancellationRequested();
                 futures.Begin(year);
-                if (futures.Block.SharesNetFlow) SweepYearShared<T>.Run(_series, futures.Block, 0);
-                else SweepYear<T>.Run(_series, futures.Block, 0);
+                if (futures.Block.SharesNetFlow) SweepYearShared<T>.Run(_series, futures.Block);
+                else SweepYear<T>.Run(_series, futures.Block);
                 futures.End(year);
             }
             futures.WriteTo(results);

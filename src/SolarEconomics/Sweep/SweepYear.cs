@@ -6,14 +6,14 @@ namespace SolarEconomics;
 internal static class SweepYear<T>
     where T : struct, ILanes<T>
 {
-    /// <summary>Slots that one call works through.</summary>
+    /// <summary>Slots of a block: one call works all of them through.</summary>
     internal static int Slots => 2 * T.Width;
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    internal static void Run(SweepSeries series, SweepBlock block, int from)
+    internal static void Run(SweepSeries series, SweepBlock block)
     {
-        var (a, b) = (new Constants(block, from), new Constants(block, from + T.Width));
-        var (storedA, storedB) = (T.Load(block.StoredKwh.AsSpan(from)), T.Load(block.StoredKwh.AsSpan(from + T.Width)));
+        var (a, b) = (new Constants(block, 0), new Constants(block, T.Width));
+        var (storedA, storedB) = (T.Load(block.StoredKwh.AsSpan()), T.Load(block.StoredKwh.AsSpan(T.Width)));
         T earnedA = T.Zero, earnedB = T.Zero, importA = T.Zero, importB = T.Zero, drawnA = T.Zero, drawnB = T.Zero;
         foreach (var hour in series.Hours)
         {
@@ -21,8 +21,8 @@ internal static class SweepYear<T>
             Step(in a, sun, use, spreadNow, exportNow, ref storedA, ref earnedA, ref importA, ref drawnA);
             Step(in b, sun, use, spreadNow, exportNow, ref storedB, ref earnedB, ref importB, ref drawnB);
         }
-        block.Write(from, storedA, earnedA, importA, drawnA);
-        block.Write(from + T.Width, storedB, earnedB, importB, drawnB);
+        block.Write(0, storedA, earnedA, importA, drawnA);
+        block.Write(T.Width, storedB, earnedB, importB, drawnB);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

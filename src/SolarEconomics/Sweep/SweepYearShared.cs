@@ -9,12 +9,11 @@ internal static class SweepYearShared<T>
     where T : struct, ILanes<T>
 {
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    internal static void Run(SweepSeries series, SweepBlock block, int from)
+    internal static void Run(SweepSeries series, SweepBlock block)
     {
-        var second = from + T.Width;
-        var (sunScale, minusUseScale, minusStandby) = (block.SunScale[from], -block.UseScale[from], -block.StandbyKwh[from]);
-        var (a, b) = (new SweepLimits<T>(block, from), new SweepLimits<T>(block, second));
-        var (storedA, storedB) = (T.Load(block.StoredKwh.AsSpan(from)), T.Load(block.StoredKwh.AsSpan(second)));
+        var (sunScale, minusUseScale, minusStandby) = (block.SunScale[0], -block.UseScale[0], -block.StandbyKwh[0]);
+        var (a, b) = (new SweepLimits<T>(block, 0), new SweepLimits<T>(block, T.Width));
+        var (storedA, storedB) = (T.Load(block.StoredKwh.AsSpan()), T.Load(block.StoredKwh.AsSpan(T.Width)));
         T earnedA = T.Zero, earnedB = T.Zero, importA = T.Zero, importB = T.Zero, drawnA = T.Zero, drawnB = T.Zero;
         foreach (var hour in series.Hours)
         {
@@ -34,8 +33,8 @@ internal static class SweepYearShared<T>
                 Discharge(b, everywhere, price, ref storedB, ref earnedB, ref importB, ref drawnB);
             }
         }
-        block.Write(from, storedA, earnedA, importA, drawnA);
-        block.Write(second, storedB, earnedB, importB, drawnB);
+        block.Write(0, storedA, earnedA, importA, drawnA);
+        block.Write(T.Width, storedB, earnedB, importB, drawnB);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
