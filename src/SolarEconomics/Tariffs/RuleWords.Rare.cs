@@ -21,7 +21,7 @@ internal static partial class RuleWords
         $"A connection of {charge.Size:0.###} {Unit(charge.Unit)} at {charge.PerUnit} {context.Tariff.Currency} for each {Unit(charge.Unit)} a {Unit(charge.Per)}{Tax(charge, context.Tariff)}.");
 
     internal static string Series(SeriesPrice part, decimal kwh, decimal mean, Tariff tariff) => string.Create(CultureInfo.InvariantCulture,
-        $"{kwh:#,0.###} kWh {part.Side.Words()} at the prices of {part.Prices.Name}, {mean} {tariff.Currency} a kWh in the mean{Limits(part)}{Tax(part, tariff)}.");
+        $"{kwh:#,0.###} kWh {part.Side.Words()} at the prices of {part.Prices.Name}, {mean:0.######} {tariff.Currency} a kWh in the mean{Limits(part)}{Tax(part, tariff)}.");
 
     internal static string Event(EventCharge part, decimal kwh, SegmentContext context) => string.Create(CultureInfo.InvariantCulture,
         $"{kwh:#,0.###} kWh {part.Side.Words()} in the called hours ({DayWords.And([.. part.Hours.Select(h => h.ToString())])}) at {part.PerKwh} {context.Tariff.Currency} a kWh on top{Tax(part, context.Tariff)}.");

@@ -11,17 +11,15 @@ internal sealed partial class SegmentDemand
         return true;
     }
 
-    private IEnumerable<DateSpan> DaysCharged() =>
-        _charge.EachDay ? BlockScale.Stretches(BlockPeriod.Day, _context.Days, _context.WholePeriod)
-        : _charge.Per == ChargePeriod.Month ? BlockScale.Stretches(BlockPeriod.Month, _context.Days, _context.WholePeriod)
-        : [_context.Days];
+    private IReadOnlyList<DateSpan> DaysCharged() =>
+        _charge.EachDay ? BlockScale.Stretches(BlockPeriod.Day, _context.Days, _context.WholePeriod) : StretchesCharged();
 
     private void AddPeak(BillFloor floor, DateSpan days)
     {
         var averages = _averages.Where(a => days.Contains(_context.Days.Start.PlusDays(a.Day))).Select(a => (a.First, a.Count, a.Count * _context.Ticks.Step / 3600.0)).ToList();
-        // A bill without any average of the window has no line; of the days that are charged one by one every one has.
-        if (averages.Count == 0 && !(_charge.EachDay && _averages.Count > 0)) return;
-        var factor = (double)((_charge.EachDay ? 1 : BlockScale.Of(_charge.Per, days, _context.WholePeriod)) * (1 + _context.Tariff.TaxOn(_charge)));
+        // As on the bill: a stretch without any average of the window has no demand, and no least one either.
+        if (averages.Count == 0) return;
+        var factor = (double)(TimesCharged(days) * (1 + _context.Tariff.TaxOn(_charge)));
         var prices = _charge.Steps.Count == 0 ? [(double)_charge.PerKw] : _charge.Steps.Select(s => (double)s.Price).ToArray();
         var isExact = prices.Zip(prices.Skip(1)).All(p => p.Second >= p.First);
         var steps = isExact ? Enumerable.Range(1, prices.Length - 1).Select(k => ((double)_charge.Steps[k - 1].UpTo!.Value, (prices[k] - prices[k - 1]) * factor)).ToList() : [];

@@ -22,7 +22,7 @@ internal sealed partial class SegmentDemand
         var season = _context.Tariff.Seasons.FirstOrDefault(s => string.Equals(s.Name, _charge.RatchetSeason, StringComparison.Ordinal));
         if (season is null || season.Contains(days.Start)) earlier.Add(most);
         var charged = highest.OfType<decimal>().Select(kw => Math.Max(kw, floor)).ToArray();
-        var periods = _charge.EachDay ? 1m : BlockScale.Of(_charge.Per, days, _context.WholePeriod, Counts);
+        var periods = TimesCharged(days);
         var unit = RuleWords.Unit(_charge.Unit) + " " + RuleWords.Unit(_charge.EachDay ? ChargePeriod.Day : _charge.Per);
         if (_charge.Steps.Count == 0)
         {
@@ -37,10 +37,6 @@ internal sealed partial class SegmentDemand
                 lines.Add(BillWriter.Line(_context, _charge, RuleWords.Step(_charge, i), inSteps[i] * periods, unit, _charge.Steps[i].Price, 1,
                     RuleWords.Demand(_charge, most, floor, _context.Tariff)));
     }
-
-    /// <summary>Whether a day belongs to the season in which demand counts.</summary>
-    private bool Counts(LocalDate day) => _charge.Window.Season is not { } name
-        || _context.Tariff.Seasons.FirstOrDefault(s => string.Equals(s.Name, name, StringComparison.Ordinal)) is not { } season || season.Contains(day);
 
     /// <summary>The demand of one average as the charge measures it: kW, kVA, or kW lifted to a share of the kVA.</summary>
     private decimal Measured(int first, int count, BillRun run)

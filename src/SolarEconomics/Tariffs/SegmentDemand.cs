@@ -39,7 +39,19 @@ internal sealed partial class SegmentDemand : SegmentPart
 
     internal override void AddLines(BillRun run, List<BillLine> lines)
     {
-        if (_charge.EachDay || !(_charge.EachMonth || _charge.Per == ChargePeriod.Month)) AddLine(_context.Days, run, lines);
-        else foreach (var month in BlockScale.Stretches(BlockPeriod.Month, _context.Days, _context.WholePeriod)) AddLine(month, run, lines);
+        if (_charge.EachDay) AddLine(_context.Days, run, lines);
+        else foreach (var days in StretchesCharged()) AddLine(days, run, lines);
     }
+
+    /// <summary>The stretches of the bill whose highest demand is charged each, where it is not each day's.</summary>
+    private IReadOnlyList<DateSpan> StretchesCharged() => _charge.EachMonth || _charge.Per == ChargePeriod.Month
+        ? BlockScale.Stretches(BlockPeriod.Month, _context.Days, _context.WholePeriod)
+        : [_context.Days];
+
+    /// <summary>How many times the price is charged for a stretch: only days of the season in which demand counts are for it.</summary>
+    private decimal TimesCharged(DateSpan days) => _charge.EachDay ? 1 : BlockScale.Of(_charge.Per, days, _context.WholePeriod, Counts);
+
+    /// <summary>Whether a day belongs to the season in which demand counts.</summary>
+    private bool Counts(LocalDate day) => _charge.Window.Season is not { } name
+        || _context.Tariff.Seasons.FirstOrDefault(s => string.Equals(s.Name, name, StringComparison.Ordinal)) is not { } season || season.Contains(day);
 }

@@ -88,7 +88,8 @@ public sealed partial record Tariff
     public decimal TaxOn(TariffPart part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return part.TaxFraction ?? (part is EnergyPart { Side: EnergySide.Export or EnergySide.Curtailed } ? 0m : Tax);
+        EnergySide? side = part switch { EnergyPart p => p.Side, SeriesPrice p => p.Side, EventCharge p => p.Side, _ => null };
+        return part.TaxFraction ?? (side is EnergySide.Export or EnergySide.Curtailed ? 0m : Tax);
     }
 
     /// <summary>Whether it prices the controlled load's circuit apart; where not, that energy counts as import.</summary>

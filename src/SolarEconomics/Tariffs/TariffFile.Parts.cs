@@ -40,7 +40,7 @@ internal sealed partial class TariffFile
         decimal? exportTax = Decimal(at, "exportTax");
         if (Rates(at, pointer, "export") is { Count: > 0 } export)
             tariff = tariff.With(new EnergyPart("export", EnergySide.Export, export) { TaxFraction = exportTax, MostKw = Decimal(at, "exportLimitKw") });
-        if (at.TryGetProperty("exportSeries", out var series)) tariff = WithSeries(tariff, series, pointer + "/exportSeries", EnergySide.Export);
+        if (at.TryGetProperty("exportSeries", out var series)) tariff = WithSeries(tariff, series, pointer + "/exportSeries", EnergySide.Export, exportTax);
         // A charge on export is a price below zero paid for it, with the tax of a charge.
         if (Rates(at, pointer, "exportCharges") is { Count: > 0 } charges)
             tariff = tariff.With(new EnergyPart("export charge", EnergySide.Export, [.. charges.Select(r => r.Scaled(-1))]) { TaxFraction = tariff.Tax });

@@ -6,7 +6,7 @@ namespace SolarEconomics;
 /// <content>Reading the parts that few tariffs have.</content>
 internal sealed partial class TariffFile
 {
-    private Tariff WithSeries(Tariff tariff, JsonElement at, string pointer, EnergySide side)
+    private Tariff WithSeries(Tariff tariff, JsonElement at, string pointer, EnergySide side, decimal? tax = null)
     {
         var file = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(_path))!, at.GetProperty("file").GetString()!);
         if (tariff.Zone is not { } zone)
@@ -22,6 +22,7 @@ internal sealed partial class TariffFile
                 AddPerKwh = Decimal(at, "addPerKwh") ?? 0,
                 CapPerKwh = Decimal(at, "capPerKwh"),
                 FloorPerKwh = Decimal(at, "floorPerKwh"),
+                TaxFraction = tax,
             });
         }
         catch (RecordException e)

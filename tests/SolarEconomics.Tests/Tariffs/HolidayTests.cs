@@ -16,6 +16,63 @@ public sealed class HolidayTests
     public void A_holiday_is_known_by_country_and_region(string country, string? region, string day, bool expected) =>
         Assert.Equal(expected, HolidayList.OfCountry(country, region).Contains(NodaTime.Text.LocalDatePattern.Iso.Parse(day).Value));
 
+    [Theory]
+    [InlineData("AT", "2024-10-26")] // the national day
+    [InlineData("BE", "2024-07-21")]
+    [InlineData("BR", "2024-09-07")]
+    [InlineData("CA", "2024-07-01")]
+    [InlineData("CH", "2024-08-01")]
+    [InlineData("CZ", "2024-10-28")]
+    [InlineData("DK", "2024-05-09")] // Ascension
+    [InlineData("EE", "2024-02-24")]
+    [InlineData("ES", "2024-10-12")]
+    [InlineData("FR", "2024-07-14")]
+    [InlineData("GB", "2024-08-26")] // the last Monday of August, in England
+    [InlineData("GR", "2024-03-25")]
+    [InlineData("HR", "2024-06-22")]
+    [InlineData("HU", "2024-08-20")]
+    [InlineData("IT", "2024-06-02")]
+    [InlineData("JP", "2024-04-29")]
+    [InlineData("LT", "2024-02-16")]
+    [InlineData("LU", "2024-06-23")]
+    [InlineData("LV", "2024-11-18")]
+    [InlineData("MX", "2024-09-16")]
+    [InlineData("NL", "2024-04-27")]
+    [InlineData("NO", "2024-05-17")]
+    [InlineData("NZ", "2024-02-06")]
+    [InlineData("PL", "2024-11-11")]
+    [InlineData("PT", "2024-06-10")]
+    [InlineData("RO", "2024-12-01")]
+    [InlineData("RS", "2024-02-15")]
+    [InlineData("SE", "2024-06-06")]
+    [InlineData("SI", "2024-06-25")]
+    [InlineData("SK", "2024-08-29")] // the uprising of 1944
+    [InlineData("TR", "2024-10-29")]
+    [InlineData("ZA", "2024-04-27")]
+    public void The_national_day_of_each_country_is_known_and_a_plain_Wednesday_is_no_holiday(string country, string day)
+    {
+        var holidays = HolidayList.OfCountry(country);
+        Assert.True(holidays.Contains(NodaTime.Text.LocalDatePattern.Iso.Parse(day).Value));
+        Assert.False(holidays.Contains(new LocalDate(2024, 10, 9)));
+    }
+
+    [Theory]
+    [InlineData("CA", "QC", "2024-06-24", true)]  // Saint John's day, in Quebec only
+    [InlineData("CA", "on", "2024-06-24", false)]
+    [InlineData("CH", "GE", "2024-09-05", true)]  // the Genevan fast
+    [InlineData("CH", "ZH", "2024-09-05", false)]
+    [InlineData("CH", null, "2024-09-05", false)]
+    public void A_region_s_own_holiday_holds_in_that_region_only(string country, string? region, string day, bool expected) =>
+        Assert.Equal(expected, HolidayList.OfCountry(country, region).Contains(NodaTime.Text.LocalDatePattern.Iso.Parse(day).Value));
+
+    [Fact]
+    public void Holidays_of_a_country_are_known_for_the_stated_years_and_no_others()
+    {
+        var years = HolidayList.OfCountry("IE").Days.Select(d => d.Year).Distinct().Order().ToList();
+        Assert.Equal((2000, 2060, 61), (years[0], years[^1], years.Count));
+        Assert.Equal((false, true), (HolidayList.None.Any, HolidayList.Of(new LocalDate(2024, 3, 4)).Any));
+    }
+
     // Organisation of Working Time Act 1997 (Ireland), second schedule, paragraph 1: the days themselves, not the Monday after one that falls on a
     // Sunday (the act of 1973 moved it; that of 1997 does not). S.I. 50/2022: 18 March 2022 once; from 2023 the first Monday of February, or 1 February on a Friday.
     [Theory]

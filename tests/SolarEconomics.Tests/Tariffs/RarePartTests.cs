@@ -51,6 +51,24 @@ public sealed class RarePartTests
     }
 
     [Fact]
+    public void Export_at_market_prices_or_in_called_hours_is_paid_free_of_tax_unless_the_sheet_taxes_it()
+    {
+        var series = PriceSeries.Of("market", [(At(April), 0.10), (At(April) + Duration.FromDays(1), 0.10)]);
+        var sold = new SeriesPrice("sold", EnergySide.Export, series);
+        var called = new EventCharge("called", [April], [HourSpan.WholeDay], 0.05m, EnergySide.Export);
+        Assert.Equal((-7.20m, 0m), Of(sold, called));
+        Assert.Equal((-7.20m, -0.72m), Of(sold with { TaxFraction = 0.10m }, called with { TaxFraction = 0.10m }));
+        var bought = new SeriesPrice("bought", EnergySide.Import, series);
+        Assert.Equal((4.80m + 2.40m, 0.72m), Of(bought, called with { Side = EnergySide.Import }));
+        // 48 kWh taken, 48 sent.
+        (decimal, decimal) Of(TariffPart price, TariffPart onTop)
+        {
+            var bill = Day(Free.With(price).With(onTop).Taxed(0.10m));
+            return (bill.TotalBeforeTax.Amount, bill.Tax.Amount);
+        }
+    }
+
+    [Fact]
     public void Called_hours_cost_more_and_energy_left_off_is_rebated()
     {
         // The second and third of April, 17 to 19: 4 kWh a day at 0.80 on top. On the third the home takes 1 kWh of the usual 4.
