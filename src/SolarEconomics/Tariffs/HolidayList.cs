@@ -29,7 +29,7 @@ public sealed record HolidayList(IReadOnlySet<LocalDate> Days)
     {
         ArgumentNullException.ThrowIfNull(country);
         var calendar = HolidayCountries.Of(country, region);
-        return Of(Enumerable.Range(FirstYear, LastYear - FirstYear + 1).SelectMany(calendar.PublicHolidays).Select(LocalDate.FromDateTime));
+        return Of(Enumerable.Range(FirstYear, LastYear - FirstYear + 1).SelectMany(year => HolidayCountries.In(year, calendar)).Select(LocalDate.FromDateTime));
     }
 
     /// <summary>These days and others.</summary>

@@ -259,7 +259,7 @@ public sealed class BillFloorTests
     {
         var plan = On(tariff, days, monthly: monthly);
         Assert.Equal(plan.Bills(import, export).Sum(b => (double)b.Total.Amount), Sum(BillFloor.Of(plan), import, export), tolerance: 1e-6);
-    }, iter: 6);
+    }, iter: 3);
 
     /// <summary>What the floor comes to for some readings: the equation in its remarks.</summary>
     private static double Sum(BillFloor floor, double[] import, double[] export)

@@ -66,6 +66,16 @@ public sealed class HolidayTests
         Assert.Equal(expected, HolidayList.OfCountry(country, region).Contains(NodaTime.Text.LocalDatePattern.Iso.Parse(day).Value));
 
     [Fact]
+    public void Every_known_region_has_holidays_in_every_year()
+    {
+        foreach (var country in HolidayCountries.Countries)
+            foreach (var region in HolidayCountries.RegionsOf(country))
+                Assert.True(HolidayList.OfCountry(country, region).Days.Select(d => d.Year).Distinct().Count() == 61, $"{country} {region}");
+        // Ascension fell on the first of May, a holiday too in some cantons.
+        Assert.True(HolidayList.OfCountry("CH", "ZH").Contains(new LocalDate(2008, 5, 1)));
+    }
+
+    [Fact]
     public void Holidays_of_a_country_are_known_for_the_stated_years_and_no_others()
     {
         var years = HolidayList.OfCountry("IE").Days.Select(d => d.Year).Distinct().Order().ToList();
