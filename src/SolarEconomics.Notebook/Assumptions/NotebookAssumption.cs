@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace SolarEconomics.Notebook;
 
-/// <summary>One assumption that a notebook declares in a step tagged <c>assumptions</c>.</summary>
+/// <summary>One assumption that a notebook declares in its code.</summary>
 /// <param name="Name">Name of its variable, by which it is set: <c>discountRate</c>.</param>
 /// <param name="Label">Plain words for people: <c>Discount rate</c>.</param>
 /// <param name="Kind">What it is.</param>

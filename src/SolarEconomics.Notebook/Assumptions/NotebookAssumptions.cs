@@ -2,12 +2,9 @@ using Microsoft.CodeAnalysis.Text;
 
 namespace SolarEconomics.Notebook;
 
-/// <summary>The assumptions of a notebook: read from its steps tagged <see cref="Tag"/>, and set by replacing one number in the code.</summary>
+/// <summary>The assumptions of a notebook: read from its code steps, and set by replacing one number in the code.</summary>
 public sealed class NotebookAssumptions
 {
-    /// <summary>The tag, in a step's metadata, of the steps that declare assumptions.</summary>
-    public const string Tag = "assumptions";
-
     private readonly IReadOnlyList<FoundAssumption> found;
 
     private NotebookAssumptions(IReadOnlyList<FoundAssumption> found, IReadOnlyList<string> problems) => (this.found, Problems) = (found, problems);
@@ -25,7 +22,7 @@ public sealed class NotebookAssumptions
         ArgumentNullException.ThrowIfNull(document);
         var problems = new List<string>();
         var found = new List<FoundAssumption>();
-        foreach (var step in document.Steps.Where(s => s.Kind == StepKind.Code && s.Tags.Contains(Tag, StringComparer.Ordinal)))
+        foreach (var step in document.Steps.Where(s => s.Kind == StepKind.Code && s.Source.Contains(nameof(Assume), StringComparison.Ordinal)))
         {
             foreach (var one in AssumptionReader.Read(step, problems))
             {

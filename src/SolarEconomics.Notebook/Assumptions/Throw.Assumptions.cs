@@ -15,7 +15,7 @@ internal static partial class Throw
     {
         var nearest = Nearest.List(name, names, most: 5);
         return nearest.Length == 0
-            ? $"Found the assumption \"{name}\", but this notebook declares none. A step tagged {NotebookAssumptions.Tag} declares them."
+            ? $"Found the assumption \"{name}\", but this notebook declares none. A code step declares one, for example: var growth = Assume.Rate(\"Price growth\", 0.03, from: 0, to: 0.08);"
             : $"Found the assumption \"{name}\", expected one that the notebook declares, nearest first: {nearest}.";
     }
 

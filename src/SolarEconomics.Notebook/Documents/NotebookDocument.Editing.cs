@@ -90,7 +90,7 @@ public sealed partial class NotebookDocument
         TouchOutputs(step);
     }
 
-    /// <summary>Adds or takes away a tag such as <c>assumptions</c>.</summary>
+    /// <summary>Gives a step other tags.</summary>
     /// <param name="id">Name of the step.</param>
     /// <param name="tags">The tags the step has afterwards.</param>
     public void SetTags(string id, IEnumerable<string> tags)

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace SolarEconomics;
 
 /// <summary>Declares the assumptions of a notebook, each with unit and range, so that page and command line can show and set them.</summary>
-/// <remarks>Written as one declaration per assumption in a step tagged <c>assumptions</c>:
+/// <remarks>Written as one declaration per assumption in any code step, best in one at the top:
 /// <c>var discountRate = Assume.Rate("Discount rate", 0.05, from: 0, to: 0.15);</c>.
 /// The variable's name is the assumption's name. Page and command line replace the value only.</remarks>
 public static class Assume

@@ -69,17 +69,21 @@ public sealed class NotebookAssumptionsTests
     }
 
     [Fact]
-    public void Steps_without_the_tag_declare_nothing()
+    public void Text_comments_and_strings_declare_nothing()
     {
+        const string Declaration = "var a = Assume.Rate(\"A\", 0.1, from: 0, to: 1);";
         var document = NotebookDocument.New();
-        document.Insert(0, StepKind.Code, Code);
+        document.Insert(0, StepKind.Text, Declaration);
+        document.Insert(1, StepKind.Code, $"// {Declaration}\nvar text = \"\"\"{Declaration}\"\"\";");
         Assert.Empty(NotebookAssumptions.Of(document).Items);
+        document.Insert(2, StepKind.Code, Declaration);
+        Assert.Equal("a", Assert.Single(NotebookAssumptions.Of(document).Items).Name);
     }
 
     private static NotebookDocument Notebook(string code)
     {
         var document = NotebookDocument.New();
-        document.SetTags(document.Insert(0, StepKind.Code, code).Id, [NotebookAssumptions.Tag]);
+        document.Insert(0, StepKind.Code, code);
         return document;
     }
 }

@@ -11,7 +11,7 @@ public sealed class RunVerbTests : IDisposable
         File.WriteAllText(Path.Combine(folder.FullName, "price.txt"), "0.30");
         var notebook = NotebookDocument.New();
         notebook.Insert(0, StepKind.Text, "# What does a year cost?");
-        notebook.SetTags(notebook.Insert(1, StepKind.Code, "var use = Assume.Number(\"Use in a year\", 1000, \"kWh\", from: 0, to: 100000);").Id, ["assumptions"]);
+        notebook.Insert(1, StepKind.Code, "var use = Assume.Number(\"Use in a year\", 1000, \"kWh\", from: 0, to: 100000);");
         notebook.Insert(2, StepKind.Code, "(use * double.Parse(File.ReadAllText(\"price.txt\"), CultureInfo.InvariantCulture)).ToString(\"F0\") + \" EUR\"");
         notebook.Save(Path.Combine(folder.FullName, "good.ipynb"));
         notebook.Insert(3, StepKind.Text, "## Trouble");

@@ -31,12 +31,11 @@ internal sealed class Scratch : IDisposable
         for (var at = 0; at < steps.Length; at++)
         {
             var isText = steps[at].StartsWith('#');
-            var isAssumptions = steps[at].Contains("Assume.", StringComparison.Ordinal);
             var cell = new JsonObject
             {
                 ["cell_type"] = isText ? "markdown" : "code",
                 ["id"] = FormattableString.Invariant($"step-{at + 1}"),
-                ["metadata"] = isAssumptions ? new JsonObject { ["tags"] = new JsonArray("assumptions") } : [],
+                ["metadata"] = new JsonObject(),
                 ["source"] = steps[at],
             };
             if (!isText)
