@@ -10,8 +10,9 @@ internal static class OutlookWords
     {
         var irr = outlook.Irr;
         var rate = irr.End == SolveEnd.Root ? $"a return of {Wording.Percent(irr.Roots[0].PerYear, culture)} a year" : $"no single rate of return ({EndInWords(irr)})";
+        var position = outlook.PositionAtHorizon;
         var words = $"net present value at the first purchase, at {Wording.Percent(outlook.Assumptions.DiscountRate, culture)} a year; {rate}; " +
-            $"{Wording.Whole(outlook.PositionAtHorizon, culture)} ahead after {outlook.Assumptions.Years.ToString(culture)} years, undiscounted.";
+            $"{(position.Amount < 0 ? Wording.Whole(-position, culture) + " still open" : Wording.Whole(position, culture) + " ahead")} after {outlook.Assumptions.Years.ToString(culture)} years, undiscounted.";
         return new Finding(Wording.Whole(outlook.Npv, culture), words)
         {
             Tables = [YearTable(outlook, culture)],
@@ -80,7 +81,7 @@ internal static class OutlookWords
             yield return $"Supply charges of {Wording.Whole(Money.Nominal(a.AvoidedSupplyChargePerYear, currency), culture)} a year are avoided, as stated: the connection is given up.";
         if (a.YieldFactor != 1) yield return $"Future generation {Wording.Percent(a.YieldFactor, culture)} of what the records say.";
         yield return "The future repeats what the records say of each calendar month; generation lost to age is taken from use and export in proportion.";
-        if (outlook.WorthToDate.RecordYears < 1) yield return "Less than a year is on record: months without records take the mean of those there are.";
+        if (outlook.WorthToDate.Period.Days < 365) yield return "Less than a year is on record: months without records take the mean of those there are.";
     }
 
     internal static string EndInWords(IrrResult result) => result.End switch

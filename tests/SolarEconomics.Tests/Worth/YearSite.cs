@@ -7,14 +7,16 @@ internal static class YearSite
 {
     internal static readonly LocalDate First = new(2023, 1, 1);
 
-    internal static WorthToDate Worth(decimal cost = 1_000m, params LedgerEntry[] more)
+    internal static WorthToDate Worth(decimal cost = 1_000m, params LedgerEntry[] more) => Worth(cost, null, more);
+
+    internal static WorthToDate Worth(decimal cost, decimal? resaleToday, params LedgerEntry[] more)
     {
         var roof = new Device("roof", MeasurementPoint.InverterAcOut) { RatedKwp = 2, InService = First };
         var site = Site.At("a year", latitude: 0, longitude: 0, zone: "UTC", currency: "EUR") with { Plant = new Plant([roof]) };
         var readings = new Readings([Daily("roof", FlowKind.Generation, 12, 2), Daily("export", FlowKind.Export, 12, 1), Daily("import", FlowKind.Import, 20, 1)], [], []);
         var tariffs = TariffHistory.Of(Tariff.Flat("flat", "EUR", 0.30m, exportPerKwh: 0.10m, from: new LocalDate(2020, 1, 1)));
         var ledger = Ledger.From([new LedgerEntry(First, LedgerKind.Purchase, Money.Nominal(cost, Currency.Of("EUR"))), .. more]);
-        return SolarEconomics.Worth.ToDate(site, readings, tariffs, ledger);
+        return SolarEconomics.Worth.ToDate(site, readings, tariffs, ledger, new WorthOptions { ResaleToday = resaleToday is { } amount ? Money.Nominal(amount, ledger.Currency) : null });
     }
 
     /// <summary>No growth, no ageing, no discount: the straight future.</summary>
