@@ -22,6 +22,35 @@ public sealed class CompareTests
     }
 
     [Fact]
+    public void A_comparison_says_the_tie_the_regret_and_lists_all()
+    {
+        var said = new CompareRequest(Choices, Years((1000, 0), (400, 600)), Utc).Answer().Say(System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(("flat", "is the cheapest on these readings, but ties with timed: they differ by no more than the difference swings from year to year."), (said.Figure, said.Words));
+        Assert.Contains("Chosen on year 1, flat costs 80.00 EUR more than the best in year 2, timed.", said.Notes);
+        Assert.Contains("A tie: the mean yearly difference is no larger than its range over the years.", said.Notes);
+        Assert.Equal(["tariff", "total", "difference", "tie", "remark"], said.Tables[0].Columns);
+        Assert.Equal([["flat", "600.00 EUR", "0.00 EUR", "tie", ""], ["timed", "620.00 EUR", "20.00 EUR", "tie", ""], ["dear", "1,000.00 EUR", "400.00 EUR", "", ""]], said.Tables[0].Rows);
+        Assert.Equal([Bill.Caution], said.Cautions);
+        var year = new CompareRequest(Choices, Years((1000, 0)), Utc).Answer().Say(System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal("is the cheapest on these readings: 100.00 EUR less than timed.", year.Words);
+        var only = new CompareRequest([Choices[0]], Years((1000, 0)), Utc).Answer().Say(System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(("dear", "is the only tariff given."), (only.Figure, only.Words));
+    }
+
+    [Fact]
+    public void Without_all_readings_there_are_no_ranks_until_it_is_an_estimate()
+    {
+        var ask = new CompareRequest(Choices, Years((1000, 0)), Utc) with { From = new LocalDate(2021, 1, 1), To = new LocalDate(2023, 1, 1) };
+        var open = ask.Answer();
+        Assert.Equal("no ranks", open.Say(System.Globalization.CultureInfo.InvariantCulture).Figure);
+        Assert.StartsWith("The readings cover 50.0 % of ", open.Say(System.Globalization.CultureInfo.InvariantCulture).Words.Replace("\u00a0", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("\"total\": null", open.ToJson(), StringComparison.Ordinal);
+        Assert.Contains("\"tie\": false", open.ToJson(), StringComparison.Ordinal);
+        var estimate = (ask with { EstimateWhereMissing = true }).Answer().Say(System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Contains(estimate.Notes, n => n.StartsWith("An estimate: the readings cover 50.0", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void One_year_cannot_tell_a_tie()
     {
         var answer = new CompareRequest(Choices, Years((1000, 0)), Utc).Answer();

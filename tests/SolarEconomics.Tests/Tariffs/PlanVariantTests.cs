@@ -104,6 +104,48 @@ public sealed class PlanVariantTests
     }
 
     [Fact]
+    public void A_smart_meter_that_a_plan_asks_for_is_among_its_needs() =>
+        Assert.Equal((TariffNeeds.SmartMeter, false), (Plan($"{Single}, \"eligibility\": [ {{ \"type\": \"EXISTING_SMART_METER\" }}, {{ \"type\": \"OTHER\" }} ]").Latest.Needs, Plan(Single).Latest.IsClosedToNew));
+
+    [Theory]
+    [InlineData("PAY_ON_TIME", "pay on time")]
+    [InlineData("DIRECT_DEBIT", "direct debit")]
+    [InlineData("OTHER", "Prompt")]
+    public void The_condition_of_a_discount_is_named_by_its_kind_or_its_name(string category, string condition)
+    {
+        var plan = Plan($"{Single}, \"discounts\": [ {{ \"type\": \"CONDITIONAL\", \"category\": \"{category}\", \"displayName\": \"Prompt\", \"percentOfBill\": {{ \"rate\": \"0.10\" }} }} ]");
+        var discount = plan.Latest.Parts.OfType<PercentCharge>().Single();
+        Assert.Equal(("Prompt", -0.10m, condition), (discount.Name, discount.Fraction, discount.Condition));
+        Assert.Empty(discount.Of);
+        Assert.Equal(["data.electricityContract.discounts[0].percentOfBill"], plan.Unpriced);
+    }
+
+    [Theory]
+    [InlineData("\"singleRate\": { \"rates\": [ { } ] }", "found no field \"unitPrice\", expected it, with an amount such as \"0.31\"")]
+    [InlineData("\"singleRate\": { \"period\": \"weekly\", \"rates\": [ { \"unitPrice\": \"0.1\", \"volume\": 9 }, { \"unitPrice\": \"0.2\" } ] }", "found \"weekly\", expected a period such as P1D, P1M, P3M or P1Y")]
+    [InlineData("\"startDate\": \"13-01\", \"endDate\": \"12-31\", \"singleRate\": { \"rates\": [ { \"unitPrice\": \"0.1\" } ] }", "found \"13-01\", expected a month and day such as \"07-01\"")]
+    [InlineData("\"timeOfUseRates\": [ { \"type\": \"PEAK\", \"rates\": [ { \"unitPrice\": \"0.1\" } ], \"timeOfUse\": [ { \"days\": [\"MOON\"], \"startTime\": \"10:00\", \"endTime\": \"14:00\" } ] } ]", "found day \"MOON\", expected MON to SUN or PUBLIC_HOLIDAYS")]
+    [InlineData("\"timeOfUseRates\": [ { \"type\": \"PEAK\", \"rates\": [ { \"unitPrice\": \"0.1\" } ], \"timeOfUse\": [ { \"days\": [\"MON\"], \"startTime\": \"noon\", \"endTime\": \"14:00\" } ] } ]", "found hours \"noon\" to \"14:00\", expected times such as 15:00 and 21:00")]
+    [InlineData("\"timeOfUseRates\": [ { \"type\": \"PEAK\", \"rates\": [ { \"unitPrice\": \"0.1\" } ] } ]", "found no field \"timeOfUse\" with anything in it, expected the days and hours of the rate")]
+    public void A_mistake_in_a_plan_is_named_with_what_was_expected(string period, string expected) => Assert.Contains(expected,
+        Assert.Throws<RecordException>(() => Plan($"\"tariffPeriod\": [ {{ {period} }} ]")).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_daily_charge_may_stand_with_the_single_rate() =>
+        Assert.Equal(["supply charge 45.00", "any hour 216.00"], Lines(Plan("\"tariffPeriod\": [ { \"singleRate\": { \"dailySupplyCharge\": \"1.50\", \"rates\": [ { \"unitPrice\": \"0.30\" } ] } } ]"), new MeteredEnergy(Ones(), new double[720])));
+
+    [Fact]
+    public void A_controlled_load_by_hours_has_a_rate_for_each_and_takes_other_hours_where_only_words_tell_them()
+    {
+        var energy = new MeteredEnergy(Ones(), new double[720]) { ControlledLoadKwh = Ones() };
+        const string days = "\"days\": [\"MON\",\"TUE\",\"WED\",\"THU\",\"FRI\",\"SAT\",\"SUN\"]";
+        // 30 nights of 8 hours at 0.10, the other 16 hours at 0.20.
+        var timed = Lines(Plan($"{Single}, \"controlledLoad\": [ {{ \"timeOfUseRates\": [ {{ \"type\": \"OFF_PEAK\", \"dailySupplyCharge\": \"0.10\", \"rates\": [ {{ \"unitPrice\": \"0.10\" }} ], \"timeOfUse\": [ {{ {days}, \"startTime\": \"22:00\", \"endTime\": \"06:00\" }} ] }}, "
+            + $"{{ \"type\": \"PEAK\", \"rates\": [ {{ \"unitPrice\": \"0.20\" }} ], \"timeOfUse\": [ {{ \"additionalInfo\": \"as the network switches\" }} ] }} ] }} ]"), energy);
+        Assert.Equal(["supply charge 30.00", "any hour 216.00", "controlled load supply 3.00", "controlled load, off-peak 24.00", "controlled load, peak 96.00"], timed);
+    }
+
+    [Fact]
     public void A_conditional_discount_counts_once_its_condition_is_met()
     {
         var path = TestFiles.Write($"{{ \"data\": {{ \"planId\": \"I\", \"electricityContract\": {{ {Single}, \"discounts\": [ {{ \"type\": \"CONDITIONAL\", \"category\": \"PAY_ON_TIME\", \"displayName\": \"Prompt\", \"methodUType\": \"percentOfUse\", \"percentOfUse\": {{ \"rate\": \"0.10\" }} }} ] }} }} }}");

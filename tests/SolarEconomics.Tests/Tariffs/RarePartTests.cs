@@ -184,6 +184,36 @@ public sealed class RarePartTests
         Assert.Equal((decimal)Math.Round(30 * months, 2), Bills(tariff, 10, e => e)[0].TotalBeforeTax.Amount);
     }
 
+    [Theory]
+    [InlineData(Proration.ByDays, 366.0 * (92.0 / 365 + 31.0 / 366))]
+    [InlineData(Proration.ByThirtieths, 366.0 * 4 / 12)]
+    [InlineData(Proration.Whole, 366.0 * 2)]
+    public void Part_of_a_year_counts_as_stated_across_the_year_s_end(Proration proration, double expected)
+    {
+        // October 2023 to January 2024: four months, of which two years are begun.
+        var tariff = OneBill.Empty("EUR").With(new SupplyCharge("connected", 366, ChargePeriod.Year) { Proration = proration });
+        Assert.Equal((decimal)Math.Round(expected, 2), Span(tariff, new LocalDate(2023, 10, 1), 123).TotalBeforeTax.Amount);
+    }
+
+    [Fact]
+    public void A_price_for_a_bill_is_charged_once_where_it_is_not_divided_and_by_the_first_version()
+    {
+        Tariff Version(string name, LocalDate from) => Free with { Name = name, From = from, Parts = [new SupplyCharge("bill fee", 8, ChargePeriod.Bill) { Proration = Proration.Whole }] };
+        var history = TariffHistory.Of(Version("A", new LocalDate(2024, 1, 1)), Version("B", April.PlusDays(10)));
+        var grid = new IntervalGrid(At(April), Duration.FromMinutes(30), 30 * 48);
+        var bill = Assert.Single(history.On(grid, DateTimeZone.Utc, new BillingOptions { Periods = [new DateSpan(April, April.PlusDays(30))] }).Bills(Ones(grid.Count), Ones(grid.Count)));
+        Assert.Equal(8m, bill.TotalBeforeTax.Amount);
+    }
+
+    [Fact]
+    public void Days_before_1970_are_billed_by_the_same_clock()
+    {
+        // A Sunday and a Monday: 48 half hours each.
+        var tariff = OneBill.Empty("EUR") with { From = new LocalDate(1960, 1, 1) };
+        tariff = tariff.Import("weekend", 0.10m, days: TariffDays.Weekends).Import("rest", 0.20m, "00:00-24:00", TariffDays.Weekdays | TariffDays.Holidays);
+        Assert.Equal([("weekend", 48m), ("rest", 48m)], Span(tariff, new LocalDate(1965, 8, 1), 2).Lines.Select(l => (l.Part, l.Quantity)));
+    }
+
     [Fact]
     public void A_thirty_first_day_is_free_by_thirtieths()
     {
