@@ -29,6 +29,36 @@ public sealed class MoneyGuardTests
         Assert.StartsWith(begin, Assert.Throws<ArgumentOutOfRangeException>(() => loan.Table()).Message);
 
     [Fact]
+    public void A_flow_and_a_rate_are_both_nominal_or_both_real()
+    {
+        var (nominal, real) = (MoneyFlow.Nominal(Eur, -100, 60, 60), Rate.Real(0.05));
+        var dated = DatedMoneyFlow.InOrder(Eur, PriceBasis.Nominal, [new DatedAmount(Day, -100), new DatedAmount(Day.PlusYears(1), 120)]);
+        Assert.Throws<BasisMismatchException>(() => TimeValue.Npv(nominal, real));
+        Assert.Throws<BasisMismatchException>(() => TimeValue.Xnpv(dated, real));
+        Assert.Throws<BasisMismatchException>(() => TimeValue.Mirr(nominal, Rate.Nominal(0.05), real));
+        Assert.False(TimeValue.Mirr(nominal, Rate.Nominal(0.05), Rate.Nominal(0.05)).IsReal);
+        var index = PriceIndex.Of(Enumerable.Range(0, 24).Select(m => (new YearMonth(2024, 1).PlusMonths(m), m < 12 ? 100.0 : 110.0)));
+        var inMoneyOf2025 = index.ToMoneyOf(dated, 2025);
+        Assert.Equal((-110m, PriceBasis.RealOf(2025)), (inMoneyOf2025.Amounts[0].Amount, inMoneyOf2025.Basis));
+        Assert.Throws<BasisMismatchException>(() => index.ToMoneyOf(inMoneyOf2025, 2025));
+        Assert.Throws<BasisMismatchException>(() => TimeValue.Xnpv(inMoneyOf2025, Rate.Nominal(0.05)));
+    }
+
+    [Fact]
+    public void All_payments_of_a_day_count_before_the_sum_is_judged()
+    {
+        var flow = DatedMoneyFlow.InOrder(Eur, PriceBasis.Nominal, [new DatedAmount(Day, -100), new DatedAmount(Day.PlusDays(9), 60), new DatedAmount(Day.PlusDays(9), 40), new DatedAmount(Day.PlusDays(20), -1), new DatedAmount(Day.PlusDays(30), 1)]);
+        Assert.Equal((Day.PlusDays(9), Day.PlusDays(30)), (TimeValue.Payback(flow).First, TimeValue.Payback(flow).Lasting));
+    }
+
+    [Fact]
+    public void Amounts_at_year_ends_are_a_year_later_and_a_worth_is_spread_over_its_life()
+    {
+        Assert.Equal(100 / 1.25 / 1.25, (double)TimeValue.NpvOfYearEnds(MoneyFlow.Nominal(Eur, 0, 100), Rate.Nominal(0.25)).Amount, 9);
+        Assert.Equal(1_100, TimeValue.EquivalentAnnualWorth(1_000, 0.10, 1), 9);
+    }
+
+    [Fact]
     public void A_loan_as_long_as_the_horizon_is_taken() => Assert.Equal(1, Good.OwnerFlow(1).LastYear);
 
     [Fact]
