@@ -11,33 +11,27 @@ public static class ReadingsInFiles
     /// <param name="readings">The readings.</param>
     /// <param name="path">File to write; it is replaced whole, or not at all.</param>
     /// <param name="cancel">Stops the writing; the file is then as it was.</param>
-    /// <exception cref="InvalidOperationException">No channel is energy in a known unit, or channels overlap with different intervals.</exception>
+    /// <exception cref="InvalidOperationException">There is no channel, or channels overlap with different intervals.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
     public static void WriteParquet(this Readings readings, string path, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(path);
-        Replace(path, beside => ParquetTable.Write(TableOf(readings), beside, cancel));
+        Replace(path, beside => ParquetTable.Write(new ChannelTable(readings), beside, cancel));
     }
 
     /// <summary>Writes the interval channels as one sheet: start and end in UTC as ISO text, so that no clock change is lost, one column per channel in kWh, missing values empty.</summary>
     /// <param name="readings">The readings. Shape: at most 1,048,575 intervals, as a sheet holds no more rows.</param>
     /// <param name="path">File to write; it is replaced whole, or not at all.</param>
     /// <param name="cancel">Stops the writing; the file is then as it was.</param>
-    /// <exception cref="InvalidOperationException">No channel is energy in a known unit, there are too many rows, or channels overlap with different intervals.</exception>
+    /// <exception cref="InvalidOperationException">There is no channel, there are too many rows, or channels overlap with different intervals.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
     public static void WriteXlsx(this Readings readings, string path, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(path);
         var settings = new OpenXmlConfiguration { TableStyles = TableStyles.None, AutoFilter = false };
-        Replace(path, beside => MiniExcel.SaveAs(beside, Rows(TableOf(readings), cancel), printHeader: true, sheetName: "readings", excelType: ExcelType.XLSX, configuration: settings, overwriteFile: true));
-    }
-
-    private static ChannelTable TableOf(Readings readings)
-    {
-        var table = new ChannelTable(readings);
-        return table.Headers.Count > 0 ? table : throw Throw.NothingToWrite();
+        Replace(path, beside => MiniExcel.SaveAs(beside, Rows(new ChannelTable(readings), cancel), printHeader: true, sheetName: "readings", excelType: ExcelType.XLSX, configuration: settings, overwriteFile: true));
     }
 
     private static IEnumerable<Dictionary<string, object?>> Rows(ChannelTable table, CancellationToken cancel)

@@ -49,8 +49,5 @@ internal static class Throw
     internal static InvalidOperationException TooLongForSheet(int most) =>
         new(string.Create(CultureInfo.InvariantCulture, $"Found more than {most} intervals, expected as many as a sheet has rows. Write them as Parquet or CSV, or bring them to longer intervals by InStepsOf."));
 
-    internal static InvalidOperationException NothingToWrite() =>
-        new("Found no channel of energy in a known unit, expected one at least. Counters and unknown units are not written.");
-
     private static RecordException Refused(string file, string found, string expected) => new(new Problem(file, 0, 0, "", found, expected, Severity.Lost));
 }

@@ -53,7 +53,7 @@ public sealed class RoundTripTests : IDisposable
     public void Nothing_to_write_is_said_and_leaves_the_old_file()
     {
         var path = _places.Write("old.parquet", [1, 2, 3]);
-        Assert.Contains("no channel of energy", Assert.Throws<InvalidOperationException>(() => new Readings([], [], []).WriteParquet(path)).Message);
+        Assert.Contains("Found no channel of readings", Assert.Throws<InvalidOperationException>(() => new Readings([], [], []).WriteParquet(path)).Message);
         Assert.Equal(3, new FileInfo(path).Length);
     }
 

@@ -62,6 +62,8 @@ public sealed class XlsxTests : IDisposable
     [Theory]
     [InlineData("empty", "zip archive with nothing in it")]
     [InlineData("other", "zip archive of other files")]
+    [InlineData("xlsb", "found a binary workbook (.xlsb), expected XLSX. Open it and save it as XLSX or CSV")]
+    [InlineData("ods", "found an OpenDocument file (.ods), expected XLSX. Open it and save it as XLSX or CSV")]
     [InlineData("bomb", "unpacks to far more")]
     [InlineData("entities", "damaged XLSX")]
     [InlineData("cut", "damaged XLSX")]
@@ -73,6 +75,11 @@ public sealed class XlsxTests : IDisposable
         {
             "empty" => Zip(_ => { }),
             "other" => Zip(zip => zip.CreateEntry("notes.txt").Open().Dispose()),
+            "xlsb" => Zip(zip => zip.CreateEntry("xl/workbook.bin").Open().Dispose()),
+            "ods" => Zip(zip =>
+            {
+                foreach (var part in new[] { "mimetype", "content.xml" }) zip.CreateEntry(part).Open().Dispose();
+            }),
             "bomb" => Zip(zip => Zeros(zip.CreateEntry("xl/worksheets/sheet1.xml"), 200 << 20)),
             "entities" => Workbook.Of("<!DOCTYPE x [<!ENTITY a \"aaaaaaaaaa\"><!ENTITY b \"&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;\">]>", ("May", [["Time", "Import (kWh)"]])),
             "cut" => book[..(book.Length / 2)],

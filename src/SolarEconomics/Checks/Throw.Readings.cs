@@ -87,6 +87,10 @@ internal static partial class Throw
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found gaps in \"{channel}\" of more than {most} intervals, expected a record of one stretch of time. A device that lost its clock writes 1970 or 2000: leave those rows out."));
 
+    internal static InvalidOperationException NothingToWrite(int counters) => new(counters == 0
+        ? "Found no channel of readings, expected one at least to write."
+        : $"Found {counters} counters and no channel of intervals, expected intervals for this table. Write typed readings of counters by WriteCountersCsv.");
+
     internal static InvalidOperationException DifferentIntervals(string channel, Instant start) =>
         new($"Found an interval of \"{channel}\" at {NodaTime.Text.InstantPattern.General.Format(start)} with another end than that of the channel before, expected one length for a table. Bring them to one by InStepsOf, or write them apart.");
 }

@@ -75,6 +75,9 @@ public sealed partial class Channel
     /// <summary>How many states of a counter stand behind the intervals; <see langword="null"/> where the record states energy itself.</summary>
     public int? CounterStates { get; init; }
 
+    /// <summary>What the counter behind it showed first and last; <see langword="null"/> where there is none that goes on from record to record.</summary>
+    internal CounterEnds? CounterEnds { get; init; }
+
     /// <summary>Whether the values are active energy in a known unit. Where not, they are kept as they stand and never added to anything.</summary>
     public bool IsEnergy => EnergyUnit.Find(Unit) is { IsActiveEnergy: true };
 

@@ -2,7 +2,7 @@ using NodaTime;
 
 namespace SolarEconomics;
 
-/// <summary>Lays the energy channels of readings side by side, row by row in order of time, without holding the rows: what is written to a table.</summary>
+/// <summary>Lays the channels of readings side by side, row by row in order of time, without holding the rows: what is written to a table.</summary>
 internal sealed class ChannelTable
 {
     private readonly Channel[] _channels;
@@ -12,7 +12,7 @@ internal sealed class ChannelTable
 
     internal ChannelTable(Readings readings)
     {
-        _channels = [.. readings.Channels.Where(c => c.IsEnergy)];
+        _channels = readings.Channels.Count > 0 ? [.. readings.Channels] : throw Throw.NothingToWrite(readings.Counters.Count);
         _next = new int[_channels.Length];
         _kwh = new double?[_channels.Length];
         _quality = new Quality[_channels.Length];
@@ -33,7 +33,7 @@ internal sealed class ChannelTable
 
     internal Instant End { get; private set; }
 
-    /// <summary>Energy of each channel in the row; <see langword="null"/> where missing.</summary>
+    /// <summary>Energy of each channel in the row, in kWh, or its number where it is no energy; <see langword="null"/> where missing.</summary>
     internal ReadOnlySpan<double?> Kwh => _kwh;
 
     internal ReadOnlySpan<Quality> Quality => _quality;
@@ -79,6 +79,8 @@ internal sealed class ChannelTable
     /// <summary>The flow's own word stands first, so that the column is understood without a guess at a meter's name.</summary>
     private static string HeaderOf(Channel channel)
     {
+        // What is no energy keeps its numbers under its own unit, and is counted nowhere when it is read again.
+        if (!channel.IsEnergy) return EnergyUnit.Find(channel.Unit) is null ? channel.Name : $"{channel.Name} ({channel.Unit})";
         var flow = HeaderWords.Name(channel.Flow);
         return channel.Flow == FlowKind.Unknown || channel.Name.Contains(flow, StringComparison.OrdinalIgnoreCase) ? $"{channel.Name} (kWh)" : $"{flow} {channel.Name} (kWh)";
     }

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace SolarEconomics;
 
 /// <summary>Names the channel that a column becomes: its flow, its device in the plant, and what is below zero.</summary>
@@ -9,15 +7,15 @@ internal static class Directions
     {
         var (device, point) = DeviceOf(column.Meaning, plant, problems, column.Index + 1);
         Doubts.Flag(energy, column.Meaning.Flow, device is null ? null : plant.Find(device), column.Name, column.Index + 1, problems);
-        if (column is { IsEnergy: true, Meaning.Kind: ColumnKind.Net } && NextNegative(energy.Values, 0) >= 0)
+        if (column is { IsEnergy: true, Meaning.Kind: ColumnKind.Net } && Negatives.Next(energy.Values, 0) >= 0)
         {
             problems.Note(0, column.Index + 1, column.Meaning.Header, $"both directions under \"{column.Name}\"", "one; values above zero are read as import, those below as export. If it is the other way round, correct the column");
             yield return Make(column.Name + " import", FlowKind.Import, OneSide(energy, +1), column, device, MeasurementPoint.Meter, extra, file);
             yield return Make(column.Name + " export", FlowKind.Export, OneSide(energy, -1), column, device, MeasurementPoint.Meter, 0, file);
             yield break;
         }
-        FlagNegative(energy, column, problems);
-        if (!column.IsEnergy)
+        Negatives.Flag(energy, column.Meaning.Flow, column.Name, column.Index + 1, problems);
+        if (column.HasNoUnit)
         {
             var sum = default(CompensatedSum);
             foreach (var value in energy.Values) sum.Add(value);
@@ -38,32 +36,11 @@ internal static class Directions
             ExtraReadings = extra,
             Resets = energy.Resets,
             CounterStates = energy.States,
+            CounterEnds = energy.Ends,
         };
 
     private static ColumnEnergy OneSide(ColumnEnergy energy, int sign) =>
         energy with { Kwh = [.. energy.Kwh.Select(k => Math.Max(0, k * sign))], Quality = [.. energy.Quality] };
-
-    private static void FlagNegative(ColumnEnergy energy, ValueColumn column, ProblemList problems)
-    {
-        var negative = 0;
-        var kwh = energy.Values;
-        for (var i = NextNegative(kwh, 0); i >= 0; i = NextNegative(kwh, i + 1))
-        {
-            energy.Quality[i] |= Quality.Negative;
-            negative++;
-        }
-        if (negative > 0 && column.Meaning.Flow != FlowKind.Unknown)
-            problems.Doubtful(0, column.Index + 1, column.Name, FormattableString.Invariant($"{negative} values below zero under \"{column.Name}\""),
-                "none, as this flow has one direction; they are counted as they stand. If the column holds both directions, read it as such");
-    }
-
-    /// <summary>Place of the next value below zero; −1 where there is none. As whole numbers such values are those below zero too, and many are compared at once.</summary>
-    private static int NextNegative(ReadOnlySpan<double> kwh, int from)
-    {
-        const long MinusZero = long.MinValue;
-        var at = MemoryMarshal.Cast<double, long>(kwh[from..]).IndexOfAnyInRange(MinusZero + 1, -1);
-        return at < 0 ? at : from + at;
-    }
 
     private static (string? Device, MeasurementPoint Point) DeviceOf(ColumnMeaning meaning, Plant plant, ProblemList problems, int column)
     {

@@ -7,6 +7,9 @@ internal static class IntervalEnds
 {
     private const long MsPerDay = 86_400_000;
 
+    /// <summary>The day on which clocks are set forward. Unit: milliseconds.</summary>
+    internal const long ShortestDayMs = 23 * 3_600_000;
+
     /// <summary>The most common distance of two rows; <see langword="null"/> with fewer than two rows.</summary>
     internal static long? CommonStepMs(ReadOnlySpan<long> startMs)
     {
@@ -74,6 +77,30 @@ internal static class IntervalEnds
             ends[i] = i + 1 < ends.Length && (next == ToNextRow || startMs[i + 1] < end) ? startMs[i + 1] : end;
         }
         return ends;
+    }
+
+    /// <summary>Starts of the local days, weeks, months … that end at the stamps: those of the day, or of the row before where that is later.</summary>
+    internal static long[] OfDaysBefore(ReadOnlySpan<long> endMs, DateTimeZone zone)
+    {
+        var starts = new long[endMs.Length];
+        var days = Math.Max(1, (int)Math.Round((CommonStepMs(endMs) ?? MsPerDay) / (double)MsPerDay));
+        for (var i = 0; i < starts.Length; i++)
+        {
+            var start = LocalDays.StartOf(Instant.FromUnixTimeMilliseconds(endMs[i]).InZone(zone).Date.PlusDays(-days), zone).ToUnixTimeMilliseconds();
+            starts[i] = i > 0 && endMs[i - 1] > start ? endMs[i - 1] : start;
+        }
+        return starts;
+    }
+
+    /// <summary>Whether each stamp is the start of a local day.</summary>
+    internal static bool AreMidnights(ReadOnlySpan<long> ms, DateTimeZone zone)
+    {
+        foreach (var one in ms)
+        {
+            var at = Instant.FromUnixTimeMilliseconds(one);
+            if (LocalDays.StartOf(at.InZone(zone).Date, zone) != at) return false;
+        }
+        return true;
     }
 
     /// <summary>The day on which a period that begins on a day ends.</summary>

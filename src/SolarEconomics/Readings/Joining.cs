@@ -10,7 +10,7 @@ internal static class Joining
     {
         var problems = contents.SelectMany(c => c.Problems).ToList();
         var channels = new List<Channel>();
-        foreach (var group in contents.SelectMany(c => c.Channels).GroupBy(c => (c.Name, c.Flow, c.Meter, c.Unit)))
+        foreach (var group in contents.SelectMany(c => c.Channels).GroupBy(KeyOf))
         {
             var parts = group.ToList();
             if (parts.Count == 1 || parts.DistinctBy(p => p.File, StringComparer.Ordinal).Count() == 1)
@@ -19,7 +19,8 @@ internal static class Joining
                 continue;
             }
             var list = new ProblemList(string.Join(", ", parts.Select(p => p.File).Distinct(StringComparer.Ordinal)));
-            channels.Add(Join(parts, list));
+            ReportOtherHeaders(parts, list);
+            channels.Add(Join([.. parts, .. CounterBridges.Between(parts, list)], list));
             problems.AddRange(list.ToList());
         }
         return new Readings(channels, Counters(contents.SelectMany(c => c.Counters)), problems)
@@ -27,6 +28,16 @@ internal static class Joining
             Zone = zone,
             Columns = [.. contents.SelectMany(c => c.Columns)],
         };
+    }
+
+    /// <summary>What makes one channel of several parts: energy is kWh by now, so its unit in the file counts no more than the letters' case.</summary>
+    private static (string Name, FlowKind Flow, string? Meter, string Unit) KeyOf(Channel channel) =>
+        (string.Join(' ', channel.Name.ToUpperInvariant().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), channel.Flow, channel.Meter, channel.IsEnergy ? "energy" : channel.Unit);
+
+    private static void ReportOtherHeaders(List<Channel> parts, ProblemList problems)
+    {
+        foreach (var other in parts.Where(p => !string.Equals(p.Name, parts[0].Name, StringComparison.Ordinal) || !string.Equals(p.Unit, parts[0].Unit, StringComparison.Ordinal)).DistinctBy(p => p.File, StringComparer.Ordinal))
+            problems.Note(0, 0, other.Name, $"\"{other.Name}\" in {other.Unit} in {other.File}, where {parts[0].File} says \"{parts[0].Name}\" in {parts[0].Unit}", "one name and unit; they are one channel, in kWh");
     }
 
     private static List<Counter> Counters(IEnumerable<Counter> counters)

@@ -9,7 +9,7 @@ public sealed partial class Readings
     /// <param name="frame">The frame; a missing value is a missing interval.</param>
     /// <param name="options">Choices that names leave open. Default: none; a column whose name holds no unit is in kWh.</param>
     /// <exception cref="ArgumentException">The frame has fewer than two rows, so no length of an interval can be told.</exception>
-    /// <remarks>Each interval has the most common distance of two keys, and ends earlier where the next row begins.</remarks>
+    /// <remarks>Columns of power and of counters become energy as those of a table do; a column that is none of these is left out and listed. Each interval has the most common distance of two keys, and ends earlier where the next row begins.</remarks>
     public static Readings FromFrame(Frame<Instant, string> frame, ReadOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(frame);
@@ -24,21 +24,44 @@ public sealed partial class Readings
         var columns = new List<ColumnMeaning>();
         foreach (var key in frame.ColumnKeys)
         {
-            var meaning = options.Columns.FirstOrDefault(c => string.Equals(c.Header, key, StringComparison.OrdinalIgnoreCase))
-                ?? HeaderWords.Understand(key, columns.Count + 1, null, options.UnitWhereNone ?? "kWh");
+            var meaning = options.Columns.FirstOrDefault(c => string.Equals(c.Header, key, StringComparison.OrdinalIgnoreCase)) ?? MeaningOf(key, columns.Count + 1, options);
             columns.Add(meaning);
             var column = new ValueColumn(columns.Count - 1, meaning with { Header = key });
-            if (meaning.Kind is not (ColumnKind.Energy or ColumnKind.Net)) continue;
-            var series = frame.GetColumn<double>(key);
-            var (kwh, quality) = (new double[starts.Length], new Quality[starts.Length]);
-            for (var i = 0; i < starts.Length; i++)
+            if (!column.IsSeries)
             {
-                var value = series.TryGet(starts[i]);
-                if (value.HasValue && double.IsFinite(value.Value)) kwh[i] = column.Scale(value.Value);
-                else quality[i] = SolarEconomics.Quality.Missing;
+                problems.Note(0, columns.Count, key, $"the column \"{key}\", which is no energy, power or counter", "such columns only; it was left out");
+                continue;
             }
-            channels.AddRange(Directions.Split(new ColumnEnergy(times, kwh, quality), column, options.Plant, 0, "frame", problems));
+            var table = TableOf(frame, key, starts, startMs, column);
+            var energy = meaning.Kind switch
+            {
+                ColumnKind.Power => PowerColumn.ToEnergy(table, 0, times, options.LongestBridge, column, problems),
+                ColumnKind.Counter => CounterColumn.ToEnergy(table, 0, column, problems),
+                ColumnKind.DailyCounter => CounterColumn.OfDaily(table, 0, column, problems),
+                _ => table.Take(0, times),
+            };
+            channels.AddRange(Directions.Split(energy, column, options.Plant, 0, "frame", problems));
         }
         return new Readings(channels, [], problems.ToList()) { Zone = options.Zone ?? DateTimeZone.Utc, Columns = columns };
+    }
+
+    /// <summary>The meaning of a column's name; what <see cref="ToFrame"/> marked as no energy comes back as that.</summary>
+    private static ColumnMeaning MeaningOf(string key, int number, ReadOptions options)
+    {
+        if (UnitInFrame(key) is not { } unit) return HeaderWords.Understand(key, number, null, options.UnitWhereNone ?? "kWh");
+        return new ColumnMeaning(key, FlowKind.Unknown, unit, ColumnKind.Energy, $"column {number} \"{key}\" is kept and counted nowhere because its name says {unit}") { Number = number };
+    }
+
+    private static IntervalTable TableOf(Frame<Instant, string> frame, string key, Instant[] starts, long[] startMs, ValueColumn column)
+    {
+        var table = new IntervalTable(1, starts.Length);
+        var series = frame.GetColumn<double>(key);
+        for (var i = 0; i < starts.Length; i++)
+        {
+            var row = table.Add(startMs[i], i + 1);
+            var value = series.TryGet(starts[i]);
+            if (value.HasValue && double.IsFinite(value.Value)) table.Set(row, 0, column.IsEnergy ? column.Scale(value.Value) : value.Value, SolarEconomics.Quality.Good);
+        }
+        return table;
     }
 }

@@ -12,16 +12,44 @@ public sealed partial class Readings
     /// where something is known of values (estimated, filled, doubtful …), a column of words after it, which this library reads back.</summary>
     /// <param name="path">File to write; it is replaced whole, or not at all.</param>
     /// <param name="cancel">Stops the writing; the file is then as it was.</param>
-    /// <exception cref="InvalidOperationException">Channels overlap with different intervals; bring them to one length by <see cref="Channel.InStepsOf"/>.</exception>
+    /// <exception cref="InvalidOperationException">There is no channel, only typed counters (see <see cref="WriteCountersCsv"/>), or channels overlap with different intervals; bring them to one length by <see cref="Channel.InStepsOf"/>.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
-    /// <remarks>Numbers are written so that reading them back gives the same value. Channels that are no energy in a known unit are left out. Rows are written as they come, not held.</remarks>
+    /// <remarks>Numbers are written so that reading them back gives the same value. A channel that is no energy keeps its numbers under its own unit. Rows are written as they come, not held.</remarks>
     public void WriteCsv(string path, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(path);
+        var table = new ChannelTable(this);
+        Replace(path, text => WriteTable(table, text, cancel));
+    }
+
+    /// <summary>Writes the typed readings of counters as a counter file, which this library reads back: date, device, kWh, days uncertain, photo and note.</summary>
+    /// <param name="path">File to write; it is replaced whole, or not at all.</param>
+    /// <exception cref="InvalidOperationException">There is no counter.</exception>
+    public void WriteCountersCsv(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        if (Counters.Count == 0) throw new InvalidOperationException("Found no counter, expected one at least to write.");
+        Replace(path, text =>
+        {
+            text.Write("date,device,kwh,days uncertain,photo,note\n");
+            foreach (var (counter, reading) in Counters.SelectMany(counter => counter.Readings.Select(reading => (counter, reading))))
+            {
+                string[] fields =
+                [
+                    LocalDatePattern.Iso.Format(reading.Date), counter.Device, reading.Kwh.ToString("R", CultureInfo.InvariantCulture),
+                    reading.DaysUncertain.ToString(CultureInfo.InvariantCulture), reading.Photo ?? "", reading.Note ?? "",
+                ];
+                text.Write(string.Join(',', fields.Select(Quoted)) + "\n");
+            }
+        });
+    }
+
+    private static void Replace(string path, Action<StreamWriter> write)
+    {
         var beside = path + ".writing";
         try
         {
-            using (var text = new StreamWriter(beside, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), bufferSize: 1 << 16)) WriteTable(text, cancel);
+            using (var text = new StreamWriter(beside, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), bufferSize: 1 << 16)) write(text);
             File.Move(beside, path, overwrite: true);
         }
         finally
@@ -30,9 +58,8 @@ public sealed partial class Readings
         }
     }
 
-    private void WriteTable(StreamWriter text, CancellationToken cancel)
+    private static void WriteTable(ChannelTable table, StreamWriter text, CancellationToken cancel)
     {
-        var table = new ChannelTable(this);
         text.Write("start,end");
         for (var c = 0; c < table.Headers.Count; c++)
         {

@@ -75,6 +75,22 @@ public sealed class Nem12QualityTests : IDisposable
         Assert.Equal(48, Assert.Single(content.Problems).UncountedKwh);
     }
 
+    [Fact]
+    public void A_value_that_hangs_is_doubtful_and_counted()
+    {
+        var content = Read(Day(1, "A", value: 0.123));
+        Assert.Equal(48 * 0.123, content.Channels[0].Total.Kwh, 9);
+        Assert.StartsWith("the same 0.123 kWh under \"E1\" for 24 hours from 2023-12-31T14:00:00Z on", Assert.Single(content.Problems).Found, StringComparison.Ordinal);
+        Assert.All(content.Channels[0].Quality.ToArray(), q => Assert.Equal(Quality.Doubtful, q));
+    }
+
+    [Fact]
+    public void Values_below_zero_are_said_with_their_energy_and_where_they_begin()
+    {
+        var problem = Assert.Single(Read(Day(1, "A") + Day(2, "A", value: -0.5)).Problems);
+        Assert.Equal("48 values below zero under \"E1\", -24 kWh together, the first at 2024-01-01T14:00:00Z", problem.Found);
+    }
+
     private static string Values(double value) => string.Join(',', Enumerable.Repeat(value.ToString(CultureInfo.InvariantCulture), 48));
 
     private static string Day(int day, string quality, string updated = "20240201000000", double value = 1) => $"300,2024010{day},{Values(value)},{quality},,,{updated},\n";

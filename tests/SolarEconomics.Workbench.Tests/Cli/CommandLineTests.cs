@@ -39,10 +39,22 @@ public sealed class CommandLineTests : IDisposable
     {
         var path = Path.Combine(scratch.Folder, "meter.csv");
         await File.WriteAllTextAsync(path, "start,import (kWh)\n2024-06-01 00:00,0.5\n2024-06-01 00:30,0.25\n");
-        var (code, said) = await RunAsync("inspect", path, "--zone", "Europe/Dublin", "--json");
+        // How far it is, said where reading takes over a second, goes to the messages.
+        var (answers, messages) = (new StringWriter(), new StringWriter());
+        var code = await CommandLine.StartAsync(["inspect", path, "--zone", "Europe/Dublin", "--json"], new Io(answers, messages, IsTerminal: false) { Folder = scratch.Folder });
         Assert.Equal(0, code);
-        var channel = System.Text.Json.Nodes.JsonNode.Parse(said)!["files"]![0]!["channels"]![0]!;
+        var channel = System.Text.Json.Nodes.JsonNode.Parse(answers.ToString())!["files"]![0]!["channels"]![0]!;
         Assert.Equal(("import", 2, 0.75), ((string)channel["flow"]!, (int)channel["readings"]!, (double)channel["totalKwh"]!));
+    }
+
+    [Fact]
+    public async Task Inspect_without_a_file_says_so_and_still_gives_JSON_to_who_asked_for_it()
+    {
+        var (answers, messages) = (new StringWriter(), new StringWriter());
+        var code = await CommandLine.StartAsync(["inspect", "--json"], new Io(answers, messages, IsTerminal: false) { Folder = scratch.Folder });
+        Assert.Equal(2, code);
+        Assert.Empty(System.Text.Json.Nodes.JsonNode.Parse(answers.ToString())!["files"]!.AsArray());
+        Assert.StartsWith("Found no file to inspect", messages.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

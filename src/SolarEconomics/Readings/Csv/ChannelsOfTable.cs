@@ -50,6 +50,12 @@ internal static class ChannelsOfTable
         var stepMs = step ?? 3_600_000;
         if (rows.EndColumn >= 0) return TimeAxis.OfMilliseconds(stamps.Each, rows.StatedEnds(stepMs));
         var isEnd = layout.Stamp.Edge == StampEdge.End;
+        // Daily and monthly totals with their midnight written out: a day of 25 hours is one of them.
+        if (stepMs >= IntervalEnds.ShortestDayMs && IntervalEnds.AreMidnights(stamps.Each, rows.DayClock))
+        {
+            return isEnd ? TimeAxis.OfMilliseconds(IntervalEnds.OfDaysBefore(stamps.Each, rows.DayClock), stamps.Each)
+                : TimeAxis.OfMilliseconds(stamps.Each, IntervalEnds.OfDays(stamps.Each, StampFineness.Day, rows.DayClock));
+        }
         if (TimeAxis.OfStamps(stamps, stepMs, isEnd ? -1 : 0) is { } axis) return axis;
         return isEnd ? TimeAxis.OfMilliseconds(IntervalEnds.OfEnds(stamps.Each, stepMs), stamps.Each) : TimeAxis.OfMilliseconds(stamps.Each, IntervalEnds.OfStarts(stamps.Each, stepMs));
     }

@@ -15,4 +15,7 @@ internal sealed record ColumnEnergy(TimeAxis Times, double[] Kwh, Quality[] Qual
 
     /// <summary>How many states of a counter stand behind it; <see langword="null"/> where the record states energy itself.</summary>
     internal int? States { get; init; }
+
+    /// <summary>The first and the last of them, of a counter that goes on from file to file; <see langword="null"/> for any other column.</summary>
+    internal CounterEnds? Ends { get; init; }
 }

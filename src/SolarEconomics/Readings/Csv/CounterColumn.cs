@@ -1,12 +1,15 @@
 using System.Globalization;
+using NodaTime;
 
 namespace SolarEconomics;
 
 /// <summary>Turns the states of a counter into the energy between them. A counter that goes back was reset, or its register ran over; a daily one begins again each day.</summary>
 internal static class CounterColumn
 {
-    internal static ColumnEnergy ToEnergy(IntervalTable table, int column, ValueColumn meaning, ProblemList problems) =>
-        Read(table, column, UnitChange.Mended(table, column, meaning, problems), (row, from, to) =>
+    internal static ColumnEnergy ToEnergy(IntervalTable table, int column, ValueColumn meaning, ProblemList problems)
+    {
+        var states = UnitChange.Mended(table, column, meaning, problems);
+        var energy = Read(table, column, states, (row, from, to) =>
         {
             var step = CounterStep.Between(from, to);
             if (step.WentBack)
@@ -14,6 +17,23 @@ internal static class CounterColumn
                     string.Create(CultureInfo.InvariantCulture, $"\"{meaning.Name}\" going back from {from:R} to {to:R} kWh"), step.Words);
             return step;
         });
+        return energy with { Ends = EndsOf(table, column, states) };
+    }
+
+    private static CounterEnds? EndsOf(IntervalTable table, int column, ReadOnlySpan<double> states)
+    {
+        var (first, last) = (-1, -1);
+        var quality = table.Quality(column);
+        for (var i = 0; i < states.Length; i++)
+        {
+            if (quality[i].HasFlag(Quality.Missing)) continue;
+            if (first < 0) first = i;
+            last = i;
+        }
+        return first < 0 ? null : new CounterEnds(At(first), states[first], At(last), states[last]);
+
+        Instant At(int row) => Instant.FromUnixTimeMilliseconds(table.StartMs[row]);
+    }
 
     /// <summary>The energy of a counter that begins at 0 each day: what it shows after going back is the energy since then.</summary>
     internal static ColumnEnergy OfDaily(IntervalTable table, int column, ValueColumn meaning, ProblemList problems)

@@ -44,7 +44,9 @@ internal sealed partial class EspiSeries(EspiEntry entry)
         var name = NameOf(meter, direction, seriesInFile);
         var extra = _table.PutInOrder([name, null, null, null], problems);
         var energy = Energy(unit, type, name, known, problems);
-        return new Channel(name, known ? EspiCodes.FlowOf(direction) : FlowKind.Unknown, energy.Times, energy.Kwh, energy.Quality)
+        var flow = known ? EspiCodes.FlowOf(direction) : FlowKind.Unknown;
+        if (known) Doubts.FlagMetered(energy, flow, name, problems);
+        return new Channel(name, flow, energy.Times, energy.Kwh, energy.Quality)
         {
             Unit = known ? unit!.Name : unit is { IsActiveEnergy: false } ? unit.Name : "unknown",
             Meter = point?.Self ?? point?.Title,
@@ -53,6 +55,7 @@ internal sealed partial class EspiSeries(EspiEntry entry)
             ExtraReadings = extra[Values],
             Resets = energy.Resets,
             CounterStates = energy.States,
+            CounterEnds = energy.Ends,
             Costs = _hasCost && energy.Kwh.Length == _table.Rows ? _table.Values(Costs).ToArray() : [],
             CostCurrency = _hasCost ? EspiCodes.CurrencyOf(fields.GetValueOrDefault("currency")) : null,
         };

@@ -12,6 +12,13 @@ internal static class Doubts
     private const double StuckHours = 12;
     private const int FewestStuck = 8;
 
+    /// <summary>What a meter's own format states: nothing of an array is known, but values may hang, or go below zero.</summary>
+    internal static void FlagMetered(ColumnEnergy energy, FlowKind flow, string name, ProblemList problems)
+    {
+        Negatives.Flag(energy, flow, name, 0, problems);
+        FlagStuck(energy, name, 0, problems);
+    }
+
     internal static void Flag(ColumnEnergy energy, FlowKind flow, Device? device, string name, int column, ProblemList problems)
     {
         if (flow == FlowKind.Generation && device is { RatedKwp: > 0 }) FlagAbove(energy, device.RatedKwp, name, column, problems);
