@@ -13,6 +13,13 @@ public sealed record ArraySupply(string Name, Coupling Coupling, ReadOnlyMemory<
     /// <summary>The most its inverter or controller can give. Unit: kW. Default: no limit of its own. What lies above is curtailed.</summary>
     public double MostKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
 
+    /// <summary>What its device gives at most from an energy in front of it. Unit: kWh.</summary>
+    internal double BehindKwh(double potentialKwh, double hours)
+    {
+        var behind = potentialKwh * Efficiency;
+        return double.IsPositiveInfinity(MostKw) ? behind : Math.Min(behind, MostKw * hours);
+    }
+
     /// <summary>An array with an inverter of its own.</summary>
     /// <param name="name">Name of the array.</param>
     /// <param name="kwh">Energy per interval at the board. Unit: kWh.</param>

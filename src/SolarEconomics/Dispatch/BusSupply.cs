@@ -25,10 +25,9 @@ internal sealed class BusSupply
             var bus = array.Coupling is Coupling.Ac ? supply.AcKwh : supply.DcKwh;
             for (var i = 0; i < hours.Length; i++)
             {
-                var behind = potential[i] * array.Efficiency;
-                var taken = double.IsPositiveInfinity(array.MostKw) ? behind : Math.Min(behind, array.MostKw * hours[i]);
+                var taken = array.BehindKwh(potential[i], hours[i]);
                 bus[i] += taken;
-                supply.ClippedKwh[i] += behind - taken;
+                supply.ClippedKwh[i] += (potential[i] * array.Efficiency) - taken;
             }
         }
         return supply;

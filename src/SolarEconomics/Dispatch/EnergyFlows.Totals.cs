@@ -32,6 +32,9 @@ public sealed partial class EnergyFlows
     /// <remarks>What switched itself off at low charge comes first, then the highest <see cref="LoadPart.SheddingOrder"/>; what waiting loads missed is no part's.</remarks>
     public IReadOnlyDictionary<string, double[]> UnservedByPart() => LoadShedding.ByPart(this);
 
+    /// <summary>What each device lost: arrays' inverters and controllers, converter, battery.</summary>
+    public LossesByDevice Losses() => LossesByDevice.Of(this);
+
     private List<FlowTotals> By(Func<int, int> key)
     {
         var months = Time.Clock.MonthNumber;
