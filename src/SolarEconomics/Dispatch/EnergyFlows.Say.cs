@@ -24,7 +24,7 @@ public sealed partial class EnergyFlows : IFinding
         var totals = Totals;
         return new Finding(Wording.Percent(totals.SelfSufficiency, culture), Words(totals, culture))
         {
-            Tables = [FlowTable(totals, culture), MonthTable(culture)],
+            Tables = [FlowTable(totals, culture), MonthTable(culture), .. Deferrable.Count > 0 ? [WaitingTable(culture)] : Array.Empty<FindingTable>()],
             Notes = [.. Notes(totals, culture)],
             Cautions = [.. CautionsOf(System)],
         };
@@ -61,8 +61,13 @@ public sealed partial class EnergyFlows : IFinding
                 .Select(kwh => kwh.ToString("#,0", culture)),
         ])]);
 
+    private FindingTable WaitingTable(CultureInfo culture) => new("Loads that may wait, kWh", ["load", "in time", "late", "given up"],
+        [.. Deferrable.Select(load => (IReadOnlyList<string>)
+            [load.Name, .. new[] { load.InTimeKwh, load.ServedLateKwh, load.MissedKwh }.Select(kwh => kwh.ToString("#,0.0", culture))])]);
+
     private IEnumerable<string> Notes(FlowTotals totals, CultureInfo culture)
     {
+        if (Deferrable.Count > 0) yield return "A waiting load is late after its deadline and given up when it can no longer be tried; what is given up counts as wanted and not served.";
         yield return $"Control: {ControlName}. Generation serves the plant's standby, then use, then the battery, then export; use is then served by generator, battery, grid.";
         yield return $"Netted inside intervals of {Time.Hours[0].ToString("0.##", culture)} h with all phases as one: use met by generation is an upper bound, clipping a lower one.";
         if (System.Battery is not { UsableKwh: > 0 }) yield break;
