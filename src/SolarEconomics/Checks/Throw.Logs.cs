@@ -26,6 +26,11 @@ internal static partial class Throw
     internal static RecordException LogTooShort(string what, int count, int least) =>
         new(FormattableString.Invariant($"Found {count} rows that count in the {what}, expected at least {least}: what was used is told by the difference of two. Add the next one."));
 
+    internal static RecordException NoCalendarFade(double byCalendar, double byWork, int tests) =>
+        new(FormattableString.Invariant(
+            $"Found {byCalendar * 100:0.##} % a year left for the calendar from {tests} capacity tests ({byWork * 100:0.##} % a year is laid on cycles), expected 0 to 20 %. ") +
+            "Check units and temperatures of the tests and the fade per cycle; tests too few to show a loss are no ageing yet: state one.");
+
     internal static RecordException HourMeterBack(GeneratorEntry before, GeneratorEntry after) =>
         new(FormattableString.Invariant(
             $"{after.File}, line {after.Line}: found an hour meter of {after.HourMeter:0.##} h after {before.HourMeter:0.##} h, expected it to go on. ") +

@@ -19,6 +19,9 @@ public sealed record BatteryAgeing
     /// <summary>Years after which it is replaced whatever its capacity. Range: above 0. Default: no such rule.</summary>
     public double MostYears { get; init => field = Require.Within(value, 0.01, double.PositiveInfinity, "years", nameof(MostYears)); } = double.PositiveInfinity;
 
+    /// <summary>Where its fade comes from, in words that go on from "Battery ageing: "; <see langword="null"/> where it was stated in code.</summary>
+    public string? Origin { get; init; }
+
     /// <summary>Share of the new capacity that is left.</summary>
     /// <param name="ageYears">Age. Unit: years. Range: 0 or more.</param>
     /// <param name="fullCycles">Energy that came out of the cells over the new capacity. Range: 0 or more.</param>

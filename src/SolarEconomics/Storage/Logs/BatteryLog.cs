@@ -50,6 +50,14 @@ public sealed class BatteryLog
         return CapacityTrend.Of(this, sharePerKelvin);
     }
 
+    /// <summary>The ageing that its capacity tests measured, for a run over years.</summary>
+    /// <param name="cycleFade">Share of the new capacity that a full cycle takes, as its maker states it: the part of the measured loss that comes with work. The rest is the calendar's.
+    /// Range: 0 to 0.01. Default: 0, all of the loss is laid on the calendar, right where the battery goes on working as it did.</param>
+    /// <param name="newKwh">Capacity when new, at 25 °C. Unit: kWh. Default: what the line through the tests says for the first one.</param>
+    /// <exception cref="RecordException">Fewer than three capacity tests; cycles asked for without two rows that count them; tests that leave the calendar no loss, or more than 20 % a year.</exception>
+    /// <remarks>Equation: calendar = −slope / new capacity − cycle fade · cycles / years. One slope cannot tell calendar and cycles apart, so the second must be stated. Source: storage-5, stat-1.</remarks>
+    public BatteryAgeing Ageing(double cycleFade = 0, double? newKwh = null) => Capacity().Ageing(this, cycleFade, newKwh);
+
     private static BatteryLogEntry Entry(LogRow row)
     {
         var kind = row.Word("kind", s_kinds);

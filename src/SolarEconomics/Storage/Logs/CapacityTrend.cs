@@ -30,6 +30,29 @@ public sealed record CapacityTrend(
         }
     }
 
+    internal BatteryAgeing Ageing(BatteryLog log, double cycleFade, double? newKwh)
+    {
+        var byWork = Require.Within(cycleFade, 0, 0.01, "a fraction per full cycle; 0.005 % is written 0.00005") * (cycleFade > 0 ? CyclesPerYear(log) : 0);
+        var capacityKwh = newKwh is { } kwh ? Require.Within(kwh, 0.001, 1000, "kWh when new", nameof(newKwh)) : Line.Intercept;
+        var byCalendar = (-Line.Slope / capacityKwh) - byWork;
+        if (byCalendar is not (>= 0 and <= 0.2)) throw Throw.NoCalendarFade(byCalendar, byWork, TestedKwh.Count);
+        return new BatteryAgeing
+        {
+            CalendarFade = byCalendar,
+            CycleFade = cycleFade,
+            Origin = string.Create(CultureInfo.InvariantCulture, $"measured by {TestedKwh.Count} capacity tests from {Wording.Day(First, CultureInfo.InvariantCulture)} to ") +
+                string.Create(CultureInfo.InvariantCulture, $"{Wording.Day(Last, CultureInfo.InvariantCulture)}: {byCalendar * 100:0.00} % a year by the calendar, ") +
+                (cycleFade > 0 ? string.Create(CultureInfo.InvariantCulture, $"{byWork * 100:0.00} % by work as its maker states") : "nothing laid on work"),
+        };
+    }
+
+    private static double CyclesPerYear(BatteryLog log)
+    {
+        var rows = log.Of(BatteryLogKind.Cycles);
+        if (rows.Count < 2 || rows[0].Date == rows[^1].Date) throw Throw.LogTooShort("battery log as cycles", rows.Count, 2);
+        return (rows[^1].Value - rows[0].Value) / (Period.DaysBetween(rows[0].Date, rows[^1].Date) / DaysPerYear);
+    }
+
     internal static CapacityTrend Of(BatteryLog log, double sharePerKelvin)
     {
         var tests = log.Of(BatteryLogKind.CapacityTest);
