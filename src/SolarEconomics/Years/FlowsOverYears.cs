@@ -36,6 +36,10 @@ public sealed record FlowsOverYears(IReadOnlyList<YearOfFlows> Years, EnergySyst
             Notes =
             [
                 $"Control: {ControlName}. Arrays: {Plan.Arrays}. Each year repeats the same sun; what ages does so by whole years.",
+                .. Plan.Battery.Origin is { } origin ? [$"Battery ageing: {origin}."] : Array.Empty<string>(),
+                .. Plan.Tariffs is { } tariffs
+                    ? [$"Each year is priced by the tariff in force then, on the days of the first: {tariffs}. After the last, prices change by {Wording.Percent(Plan.PriceGrowth, culture)} a year."]
+                    : Array.Empty<string>(),
             ],
             Cautions = [Cautions.Money, .. EnergyFlows.CautionsOf(System)],
         };

@@ -3,8 +3,8 @@ namespace SolarEconomics;
 /// <summary>Costs of the years that a preview did not work out: on the curve through the nearest years of the same stretch that it did.</summary>
 /// <param name="rows">All years.</param>
 /// <param name="stretches">For each year the number of its stretch; between two stretches something was renewed.</param>
-/// <param name="priceGrowth">Growth of prices a year: the curve is drawn at the prices of the first year and bends with them.</param>
-internal sealed class YearCosts(List<YearOfFlows> rows, int[] stretches, double priceGrowth)
+/// <param name="prices">Prices of a year, by its number, against those before any growth: the curve is drawn without growth and bends with it.</param>
+internal sealed class YearCosts(List<YearOfFlows> rows, int[] stretches, Func<int, double> prices)
 {
     /// <summary>Years that a curve goes through: a parabola, as use and ageing bend slowly.</summary>
     private const int Through = 3;
@@ -42,5 +42,5 @@ internal sealed class YearCosts(List<YearOfFlows> rows, int[] stretches, double 
     private List<int> Nodes(int k, int leftOut) =>
         [.. Enumerable.Range(0, rows.Count).Where(n => n != leftOut && !rows[n].IsEstimated && stretches[n] == stretches[k])];
 
-    private double Prices(int k) => Math.Pow(1 + priceGrowth, k);
+    private double Prices(int k) => prices(k + 1);
 }

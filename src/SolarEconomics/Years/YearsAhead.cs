@@ -37,6 +37,11 @@ public sealed record YearsAhead(int Years)
     /// <summary>Growth of the price of import and feed-in a year, nominal. Range: −0.5 to 1. Default: 0.</summary>
     public double PriceGrowth { get; init => field = Require.Within(value, -0.5, 1, "a fraction a year; 3 % is written 0.03", nameof(PriceGrowth)); }
 
+    /// <summary>Tariff versions that price the years, instead of the conditions' prices. Default: none. The first year is the one of the conditions; each further one is priced by
+    /// the versions in force then, laid on the first year's days, so that days of the week stay where they are. <see cref="PriceGrowth"/> begins after the first year that the last
+    /// version prices from its first day. Prices of called days and price series stay on their own days.</summary>
+    public TariffHistory? Tariffs { get; init; }
+
     /// <summary>Arrays renewed at the start of a year: their clock starts again. Default: none.</summary>
     public IReadOnlyList<ArrayRenewal> Renewals { get; init; } = [];
 

@@ -19,14 +19,15 @@ internal static class YearsPreview
         for (var year = 1; year <= years; year++)
         {
             // A new battery or a renewed array makes a jump, over which no curve is drawn: the years on both sides are worked out.
-            var startsAnew = year == 1 || rows[^1].IsBatteryReplaced || plan.Renewals.Any(r => r.Year == year);
+            // So does another tariff.
+            var startsAnew = year == 1 || rows[^1].IsBatteryReplaced || run.Jumps(year);
             if (startsAnew) (stretch, began) = (stretch + 1, year);
             stretches[year - 1] = stretch;
-            var isLast = plan.Renewals.Any(r => r.Year == year + 1) || (year > 1 && run.IsLastOfBattery(rows[^1].Totals));
+            var isLast = run.Jumps(year + 1) || (year > 1 && run.IsLastOfBattery(rows[^1].Totals));
             var isWorkedOut = startsAnew || isLast || year == began + SoonAfter || some.Contains(year);
             rows.Add(isWorkedOut ? run.Next(year, control, cancellation) : run.Repeat(year, rows[^1]));
         }
-        var costs = new YearCosts(rows, stretches, plan.PriceGrowth);
+        var costs = new YearCosts(rows, stretches, run.PriceFactor);
         return new FlowsOverYears(Between(rows, costs), system, plan, control.Name) { IsPreview = rows.Exists(r => r.IsEstimated), CostOff = costs.Off() };
     }
 

@@ -6,6 +6,7 @@ internal sealed class YearsRun
     private readonly EnergySystem _system;
     private readonly Conditions _first;
     private readonly YearsAhead _plan;
+    private readonly TariffYears? _tariffs;
     private readonly double[] _ages;
     private readonly double[] _factors;
     private double _batteryAge;
@@ -20,6 +21,7 @@ internal sealed class YearsRun
         foreach (var name in plan.Renewals.Select(r => r.Array).Concat(plan.ArrayAges.Keys))
             if (conditions.Arrays.All(a => a.Name != name)) throw Throw.NoSuchArray(name, conditions.Arrays.Select(a => a.Name));
         (_system, _first, _plan) = (system, conditions, plan);
+        _tariffs = plan.Tariffs is { } tariffs ? new TariffYears(tariffs, conditions.Time) : null;
         _ages = [.. conditions.Arrays.Select(a => plan.ArrayAges.GetValueOrDefault(a.Name))];
         _factors = [.. conditions.Arrays.Select(_ => 1.0)];
         (_batteryAge, _batteryCycles) = (plan.BatteryAge, plan.BatteryCycles);
@@ -41,6 +43,12 @@ internal sealed class YearsRun
     /// <summary>A year that takes the flows of the one before, while everything ages, grows and is replaced as it would be.</summary>
     internal YearOfFlows Repeat(int year, YearOfFlows before) =>
         RowOf(year, before.Totals, SystemNow(), before.ArrayFactor, before.EnergyCost) with { IsEstimated = true };
+
+    /// <summary>Whether a year is not one more like the year before: an array is renewed or the tariff changes.</summary>
+    internal bool Jumps(int year) => _plan.Renewals.Any(r => r.Year == year) || (_tariffs?.ChangesAround(year) ?? false);
+
+    /// <summary>What growth makes of a year's prices.</summary>
+    internal double PriceFactor(int year) => Math.Pow(1 + _plan.PriceGrowth, _tariffs?.YearsOfGrowth(year) ?? year - 1);
 
     /// <summary>Whether a year with about these flows would be the battery's last: the next begins with a new one.</summary>
     internal bool IsLastOfBattery(FlowTotals totals)
@@ -74,13 +82,14 @@ internal sealed class YearsRun
         }
         arrayFactor = all > 0 ? aged / all : 0;
         var use = Math.Pow(1 + _plan.UseGrowth, year - 1);
-        var prices = Math.Pow(1 + _plan.PriceGrowth, year - 1);
-        var conditions = _first with
+        var prices = PriceFactor(year);
+        var priced = _tariffs is null ? _first : _tariffs.Price(_first, year);
+        var conditions = priced with
         {
             Load = LoadSeries.Of(_first.Time, [.. _first.Load.Parts.Select(part => part with { Kwh = Scaled(part.Kwh, use) })]),
             Arrays = arrays,
-            ImportPricePerKwh = Scaled(_first.ImportPricePerKwh, prices),
-            ExportPricePerKwh = Scaled(_first.ExportPricePerKwh, prices),
+            ImportPricePerKwh = Scaled(priced.ImportPricePerKwh, prices),
+            ExportPricePerKwh = Scaled(priced.ExportPricePerKwh, prices),
         };
         return _plan.Change is null ? conditions : _plan.Change(year, conditions);
     }
