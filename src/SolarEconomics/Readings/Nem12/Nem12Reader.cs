@@ -9,15 +9,20 @@ internal sealed class Nem12Reader : IRecordReader
     /// <summary>Market time: eastern standard time without daylight saving.</summary>
     internal static readonly DateTimeZone MarketTime = DateTimeZone.ForOffset(Offset.FromHours(10));
 
+    private const int HeadBytes = 400;
+
     public string Format => "NEM12";
 
     public bool Recognises(RecordFile file)
     {
-        var text = CsvText.EncodingOf(file.Head).GetString(file.Head[..Math.Min(file.Head.Length, 400)]).TrimStart('\uFEFF', ' ', '\r', '\n', '\t', '"');
+        var text = HeadOf(file);
         return text.StartsWith("100,NEM12", StringComparison.OrdinalIgnoreCase)
-            || text.StartsWith("100,\"NEM12", StringComparison.OrdinalIgnoreCase)
             || (text.StartsWith("200,", StringComparison.Ordinal) && text.Contains("\n300,", StringComparison.Ordinal));
     }
+
+    /// <summary>How a market file begins, without the quotes and spaces that some programs put around its fields.</summary>
+    internal static string HeadOf(RecordFile file) => CsvText.EncodingOf(file.Head).GetString(file.Head[..Math.Min(file.Head.Length, HeadBytes)])
+        .Replace("\"", "", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal).TrimStart('\uFEFF', '\r', '\n', '\t');
 
     public RecordContent Read(RecordFile file, ReadOptions options)
     {

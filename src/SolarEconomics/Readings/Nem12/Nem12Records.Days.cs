@@ -75,7 +75,7 @@ internal sealed partial class Nem12Records
     {
         _ = NextField(line, ref at);
         _ = NextField(line, ref at);
-        stream.Keep(day, number, Text(NextField(line, ref at)));
+        stream.Keep(day, number, Text(NextField(line, ref at).Trim((byte)' ')));
         (_dayOpen, _dayVaries, _dayLine) = (true, letter == 'V', number);
         if (letter is not ('V' or 'A')) Mark(letter, 0, stream.PerDay, number);
         ReportHoles(stream, letter, number);

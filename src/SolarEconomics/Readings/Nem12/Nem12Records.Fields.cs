@@ -19,6 +19,7 @@ internal sealed partial class Nem12Records
     private static bool TryDay(ReadOnlySpan<byte> field, out long day)
     {
         day = 0;
+        field = field.Trim((byte)' ');
         if (field.Length != 8 || !StampText.TryRead(Decode(field), DateOrder.YearMonthDay, out var stamp)) return false;
         day = stamp.LocalMs / 86_400_000;
         return stamp.LocalMs >= 0;

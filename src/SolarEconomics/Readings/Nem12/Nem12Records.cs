@@ -79,6 +79,9 @@ internal sealed partial class Nem12Records(ProblemList problems, long fileBytes)
         _stream = _streams.Find(s => string.Equals(s.Nmi, fields[1], StringComparison.Ordinal) && string.Equals(s.Suffix, fields[4], StringComparison.Ordinal)
             && string.Equals(s.UnitText, fields[7], StringComparison.OrdinalIgnoreCase) && s.Minutes == minutes);
         if (_stream is not null) return;
+        // A meter's identifier has letters and digits only; a spreadsheet makes a power of ten of one with digits alone, and drops the last of them.
+        if (fields[1].Contains("E+", StringComparison.OrdinalIgnoreCase))
+            problems.Doubtful(number, 2, fields[1], $"the meter \"{ProblemList.Shorten(fields[1])}\", a number that a spreadsheet has shortened", "the whole identifier as the file had it before; meters with the same first digits were read as one");
         _stream = new Nem12Stream(fields[1], fields[4], fields[7], minutes, LikelyDays(minutes));
         _streams.Add(_stream);
     }

@@ -10,9 +10,8 @@ internal sealed class Nem13Reader : IRecordReader
 
     public bool Recognises(RecordFile file)
     {
-        var text = CsvText.EncodingOf(file.Head).GetString(file.Head[..Math.Min(file.Head.Length, 400)]).TrimStart('\uFEFF', ' ', '\r', '\n', '\t', '"');
+        var text = Nem12Reader.HeadOf(file);
         return text.StartsWith("100,NEM13", StringComparison.OrdinalIgnoreCase)
-            || text.StartsWith("100,\"NEM13", StringComparison.OrdinalIgnoreCase)
             || (text.StartsWith("250,", StringComparison.Ordinal) && text.Split('\n')[0].Count(c => c == ',') >= Nem13Fields.Least - 1);
     }
 
