@@ -238,7 +238,7 @@ internal sealed partial class CsvRows : IRowTaker
         field.AsSpan().Trim() is "1" or "true" or "TRUE" or "True" or "yes";
 
     internal static bool IsEmptyWord(string field) =>
-        string.IsNullOrWhiteSpace(field) || field.AsSpan().Trim() is "-" or "NULL" or "null" or "NaN" or "nan" or "N/A" or "n/a" or "NA" or "--";
+        string.IsNullOrWhiteSpace(field) || field.AsSpan().Trim() is "-" or "NULL" or "null" or "NaN" or "nan" or "N/A" or "n/a" or "NA" or "na" or "n.a." or "N.A." or "--" or "---" or "\u2013" or "\u2014";
 
     private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -38,6 +38,7 @@ internal static class StampSniff
         var fineness = stamps.Select(s => StampText.TryRead(s, order, out var stamp) ? stamp : (Stamp?)null).OfType<Stamp>()
             .GroupBy(s => s.Fineness).OrderByDescending(g => g.Count()).Select(g => g.Key).FirstOrDefault();
         var timeIndex = fineness == StampFineness.Day ? TimeIndex(table) : -1;
+        if (options.StampEdge == StampEdge.FromRecord && timeIndex >= 0 && timeIndex < headers.Length && HeaderWords.NamesEnd(headers[timeIndex])) edge = StampEdge.End;
         if (timeIndex < 0 && fineness == StampFineness.Day && TimePartsSniff.BesideDate(table, headers) is { } beside)
             return new StampColumns(table.StampIndex, StampForm.Text) { Order = order, Edge = edge, Parts = beside, Fineness = StampFineness.Time };
         return new StampColumns(table.StampIndex, StampForm.Text)

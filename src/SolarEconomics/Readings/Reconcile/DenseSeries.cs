@@ -38,7 +38,7 @@ internal sealed class DenseSeries
         return series;
     }
 
-    /// <summary>Lays out what a finer channel counted in each interval of a coarser one; known only where it covers it whole.</summary>
+    /// <summary>Lays out what another channel counted in each interval of this grid; known only where it covers it whole. An interval across the edge of two is parted by time.</summary>
     internal static DenseSeries Of(Channel fine, DenseSeries coarse)
     {
         var series = new DenseSeries(coarse._first, coarse.Step, coarse._kwh.Length);
@@ -47,10 +47,15 @@ internal sealed class DenseSeries
         for (var i = 0; i < fine.Count; i++)
         {
             var (start, end) = (times.StartTicks(i), times.EndTicks(i));
-            var cell = (start - series._first) / series.Step;
-            if (start < series._first || cell >= covered.Length || end > series._first + ((cell + 1) * series.Step) || fine.Quality[i].HasFlag(Quality.Missing)) continue;
-            covered[cell] += end - start;
-            series._kwh[cell] += fine.Kwh[i];
+            // What is longer than a step says nothing of the steps in it.
+            if (end - start > series.Step || end <= series._first || fine.Quality[i].HasFlag(Quality.Missing)) continue;
+            for (var cell = Math.Max(0, start - series._first) / series.Step; cell < covered.Length && series._first + (cell * series.Step) < end; cell++)
+            {
+                var from = series._first + (cell * series.Step);
+                var inside = Math.Min(end, from + series.Step) - Math.Max(start, from);
+                covered[cell] += inside;
+                series._kwh[cell] += fine.Kwh[i] * (inside / (double)(end - start));
+            }
         }
         for (var cell = 0; cell < covered.Length; cell++)
         {
@@ -61,12 +66,13 @@ internal sealed class DenseSeries
         return series;
     }
 
+    /// <summary>Whether the steps of two grids of one step begin at the same times.</summary>
+    internal static bool Meet(DenseSeries a, DenseSeries b) => (a._first - b._first) % a.Step == 0;
+
     /// <summary>Sums and correlation of two series where both are known, the second moved earlier by so many steps.</summary>
     internal static Overlap Compare(DenseSeries a, DenseSeries b, long lag)
     {
         var offset = ((a._first - b._first) / a.Step) + lag;
-        // Series whose grids do not meet have nothing in common at any shift by whole steps.
-        if ((a._first - b._first) % a.Step != 0) return default;
         var (from, to) = (Math.Max(0, -offset), Math.Min(a._kwh.Length, b._kwh.Length - offset));
         var overlap = default(Overlap);
         for (var i = from; i < to; i++)

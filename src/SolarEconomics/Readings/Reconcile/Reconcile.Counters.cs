@@ -35,7 +35,7 @@ public static partial class Reconcile
         return new CounterComparison(counter.Device, channel.Name, periods, reasons);
     }
 
-    /// <summary>Compares every counter of readings with the channel of the same device, where there is one.</summary>
+    /// <summary>Compares every counter of readings with the channel of the same device, or of its name, where there is one: of generation first, else of any flow.</summary>
     /// <param name="readings">The readings.</param>
     public static IReadOnlyList<CounterComparison> Counters(Readings readings)
     {
@@ -43,12 +43,15 @@ public static partial class Reconcile
         var comparisons = new List<CounterComparison>();
         foreach (var counter in readings.Counters.Where(c => c.Readings.Count > 1))
         {
-            var channel = readings.Channels.FirstOrDefault(c => c.IsEnergy && string.Equals(c.Device, counter.Device, StringComparison.OrdinalIgnoreCase) && c.Flow == FlowKind.Generation);
+            var channel = readings.Channels.Where(c => c.IsEnergy && c.Flow != FlowKind.Unknown && Names(c, counter.Device)).OrderBy(c => c.Flow).FirstOrDefault();
             if (channel is null || !Periods(counter, new DaySums(channel, readings.Zone)).Any(p => p.Complete)) continue;
-            comparisons.Add(Compare(counter, channel, readings.Zone, [.. readings.Of(FlowKind.Generation).Where(c => c != channel)]));
+            comparisons.Add(Compare(counter, channel, readings.Zone, [.. readings.Of(channel.Flow).Where(c => c != channel)]));
         }
         return comparisons;
     }
+
+    private static bool Names(Channel channel, string device) =>
+        string.Equals(channel.Device, device, StringComparison.OrdinalIgnoreCase) || string.Equals(channel.Name, device, StringComparison.OrdinalIgnoreCase);
 
     private static List<CounterPeriod> Periods(Counter counter, DaySums sums)
     {

@@ -14,7 +14,7 @@ public static partial class Reconcile
 
     private const double Alike = 0.95;
 
-    /// <summary>Compares two channels that should show the same energy. Where one has longer intervals, the other is added up in them.</summary>
+    /// <summary>Compares two channels that should show the same energy. Where one has longer intervals, or begins them at other times, the other is brought to them.</summary>
     /// <param name="first">One source.</param>
     /// <param name="second">The other source.</param>
     /// <param name="others">Channels that one of them may have left out, for example single devices. Default: none.</param>
@@ -40,7 +40,11 @@ public static partial class Reconcile
 
     private static (DenseSeries A, DenseSeries B) OnOneStep(Channel first, Channel second)
     {
-        if (first.UsualStep == second.UsualStep) return (DenseSeries.Of(first), DenseSeries.Of(second));
+        if (first.UsualStep == second.UsualStep)
+        {
+            var (a, b) = (DenseSeries.Of(first), DenseSeries.Of(second));
+            return (a, DenseSeries.Meet(a, b) ? b : DenseSeries.Of(second, a));
+        }
         if (first.UsualStep > second.UsualStep)
         {
             var coarse = DenseSeries.Of(first);
