@@ -34,6 +34,14 @@ internal static partial class Throw
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found {nameof(Battery.UsableKwh)} {usableKwh} kWh above {nameof(Battery.NameplateKwh)} {nameplateKwh} kWh, expected at most the nameplate. Data sheets give both; leave the nameplate at 0 where it is not known."));
 
+    internal static ArgumentException TwoDevicesOfAnArray(ArraySupply array, SharedInverter inverter) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"Found array \"{array.Name}\" behind the shared inverter \"{inverter.Name}\" with coupling {array.Coupling}, efficiency {array.Efficiency} and a limit of {array.MostKw} kW, ") +
+            "expected coupling Ac and neither efficiency nor limit of its own: the inverter's type has both.");
+
+    internal static ArgumentException TwoTypesOfAnInverter(SharedInverter inverter, InverterType first) =>
+        new($"Found the shared inverter \"{inverter.Name}\" as type \"{inverter.Type.Name}\" and as type \"{first.Name}\", expected one type per inverter. Give the second inverter another name, or both arrays the same one.");
+
     internal static ArgumentException UpsideDownTemperatures(string field, double fromC, double untilC) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found temperature limits with {field} {fromC} °C and {nameof(TemperatureLimits.UntilC)} {untilC} °C, expected the lower limit first: {nameof(TemperatureLimits)}(0, -10, 45) charges from 0 °C, discharges from -10 °C and rests above 45 °C."));

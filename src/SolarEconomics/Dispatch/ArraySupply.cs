@@ -13,12 +13,8 @@ public sealed record ArraySupply(string Name, Coupling Coupling, ReadOnlyMemory<
     /// <summary>The most its inverter or controller can give. Unit: kW. Default: no limit of its own. What lies above is curtailed.</summary>
     public double MostKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
 
-    /// <summary>What its device gives at most from an energy in front of it. Unit: kWh.</summary>
-    internal double BehindKwh(double potentialKwh, double hours)
-    {
-        var behind = potentialKwh * Efficiency;
-        return double.IsPositiveInfinity(MostKw) ? behind : Math.Min(behind, MostKw * hours);
-    }
+    /// <summary>The inverter behind which it works together with others, in place of <see cref="Efficiency"/> and <see cref="MostKw"/>. Default: none, a device of its own.</summary>
+    public SharedInverter? Inverter { get; init; }
 
     /// <summary>An array with an inverter of its own.</summary>
     /// <param name="name">Name of the array.</param>

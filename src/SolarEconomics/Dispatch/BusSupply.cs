@@ -19,15 +19,14 @@ internal sealed class BusSupply
     {
         var hours = conditions.Time.HoursArray;
         var supply = new BusSupply(hours.Length);
-        foreach (var array in conditions.Arrays)
+        foreach (var device in FeedInDevice.Of(conditions.Arrays))
         {
-            var potential = array.PotentialKwh.Span;
-            var bus = array.Coupling is Coupling.Ac ? supply.AcKwh : supply.DcKwh;
+            var bus = device.Coupling is Coupling.Ac ? supply.AcKwh : supply.DcKwh;
             for (var i = 0; i < hours.Length; i++)
             {
-                var taken = array.BehindKwh(potential[i], hours[i]);
-                bus[i] += taken;
-                supply.ClippedKwh[i] += (potential[i] * array.Efficiency) - taken;
+                var (withoutLimit, given) = device.BehindKwh(i, hours[i]);
+                bus[i] += given;
+                supply.ClippedKwh[i] += withoutLimit - given;
             }
         }
         return supply;

@@ -6,6 +6,7 @@ internal static class ConditionsCheck
     internal static void Demand(EnergySystem system, Conditions conditions)
     {
         foreach (var array in conditions.Arrays) Energies(conditions.Time, array.PotentialKwh, $"array \"{array.Name}\"");
+        Inverters(conditions.Arrays);
         Values(conditions.Time, conditions.ImportPricePerKwh, "price of import", -1000, 1000);
         Values(conditions.Time, conditions.ExportPricePerKwh, "price of export", -1000, 1000);
         Values(conditions.Time, conditions.MostExportKw, "export limit in kW", 0, double.PositiveInfinity);
@@ -24,6 +25,16 @@ internal static class ConditionsCheck
         if (battery.Temperatures is not { } limits) return;
         if (limits.ChargeFromC > limits.UntilC) throw Throw.UpsideDownTemperatures(nameof(TemperatureLimits.ChargeFromC), limits.ChargeFromC, limits.UntilC);
         if (limits.DischargeFromC > limits.UntilC) throw Throw.UpsideDownTemperatures(nameof(TemperatureLimits.DischargeFromC), limits.DischargeFromC, limits.UntilC);
+    }
+
+    private static void Inverters(IReadOnlyList<ArraySupply> arrays)
+    {
+        foreach (var array in arrays)
+        {
+            if (array.Inverter is not { } inverter) continue;
+            if (array.Coupling is not Coupling.Ac || array.Efficiency != 1 || !double.IsPositiveInfinity(array.MostKw)) throw Throw.TwoDevicesOfAnArray(array, inverter);
+            if (arrays.First(a => a.Inverter?.Name == inverter.Name).Inverter!.Type is var type && type != inverter.Type) throw Throw.TwoTypesOfAnInverter(inverter, type);
+        }
     }
 
     private static void Energies(Timeline time, ReadOnlyMemory<double> series, string what)

@@ -35,6 +35,31 @@ public sealed partial class EnergyFlows
     /// <summary>What each device lost: arrays' inverters and controllers, converter, battery.</summary>
     public LossesByDevice Losses() => LossesByDevice.Of(this);
 
+    /// <summary>What each array could have fed in, what was clipped and curtailed of it, and what it fed in; in the order of their devices.</summary>
+    /// <remarks>What a shared inverter clips and gives in an interval falls on its arrays in proportion to what each brings in front of it; curtailment of the board on all arrays in
+    /// proportion to what each brings to it. Clipped and curtailed add up to <see cref="FlowPath.ArrayCurtailed"/>.</remarks>
+    public IReadOnlyList<ArrayYield> ByArray()
+    {
+        var taken = TakenShares.Of(this);
+        return [.. FeedInDevice.Of(Conditions.Arrays).SelectMany(device => device.Arrays.Select(array => YieldOf(array, device, taken.Of(device.Coupling))))];
+    }
+
+    private ArrayYield YieldOf(ArraySupply array, FeedInDevice device, double[] taken)
+    {
+        var (potentialKwh, clippedKwh, fedInKwh) = (0.0, 0.0, 0.0);
+        for (var i = 0; i < taken.Length; i++)
+        {
+            var inFrontKwh = device.InFrontKwh(i);
+            if (inFrontKwh == 0) continue;
+            var part = array.PotentialKwh.Span[i] / inFrontKwh;
+            var (withoutLimit, given) = device.BehindKwh(i, Time.Hours[i]);
+            potentialKwh += withoutLimit * part;
+            clippedKwh += (withoutLimit - given) * part;
+            fedInKwh += given * part * taken[i];
+        }
+        return new ArrayYield(array.Name, potentialKwh, clippedKwh, potentialKwh - clippedKwh - fedInKwh, fedInKwh);
+    }
+
     private List<FlowTotals> By(Func<int, int> key)
     {
         var months = Time.Clock.MonthNumber;

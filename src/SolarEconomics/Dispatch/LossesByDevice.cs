@@ -52,12 +52,18 @@ public sealed class LossesByDevice : IFinding
     {
         var taken = TakenShares.Of(flows);
         var (devices, arraysKwh) = (new List<DeviceLoss>(), 0.0);
-        foreach (var array in flows.Conditions.Arrays)
+        foreach (var device in FeedInDevice.Of(flows.Conditions.Arrays))
         {
-            var behindKwh = taken.BehindDeviceKwh(array);
-            var lostKwh = behindKwh * ((1 / array.Efficiency) - 1);
-            arraysKwh += behindKwh + lostKwh;
-            devices.Add(new DeviceLoss((array.Coupling is Coupling.Ac ? "inverter of " : "controller of ") + array.Name, "feeding in", lostKwh));
+            var (shares, lostKwh) = (taken.Of(device.Coupling), 0.0);
+            for (var i = 0; i < shares.Length; i++)
+            {
+                var hours = flows.Time.Hours[i];
+                var fedInKwh = device.BehindKwh(i, hours).Given * shares[i];
+                var lost = device.LostKwh(fedInKwh, hours);
+                lostKwh += lost;
+                arraysKwh += fedInKwh + lost;
+            }
+            devices.Add(new DeviceLoss(device.Name, "feeding in", lostKwh));
         }
         var totals = flows.Totals;
         if (flows.System.Battery is { } battery)

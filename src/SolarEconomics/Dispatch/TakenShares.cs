@@ -3,27 +3,19 @@ namespace SolarEconomics;
 /// <summary>Which share of what the arrays bring to each bus a run took, interval by interval; the rest was curtailed.</summary>
 internal sealed class TakenShares
 {
-    private readonly double[] _hours;
     private readonly double[] _ofAc;
     private readonly double[] _ofDc;
 
-    private TakenShares(double[] hours) => (_hours, _ofAc, _ofDc) = (hours, new double[hours.Length], new double[hours.Length]);
+    private TakenShares(int count) => (_ofAc, _ofDc) = (new double[count], new double[count]);
 
-    /// <summary>What one array fed in, behind its inverter or controller. Unit: kWh.</summary>
-    internal double BehindDeviceKwh(ArraySupply array)
-    {
-        var shares = array.Coupling is Coupling.Ac ? _ofAc : _ofDc;
-        var potential = array.PotentialKwh.Span;
-        var sum = 0.0;
-        for (var i = 0; i < potential.Length; i++) sum += array.BehindKwh(potential[i], _hours[i]) * shares[i];
-        return sum;
-    }
+    /// <summary>One value per interval. Range: 0 to 1.</summary>
+    internal double[] Of(Coupling coupling) => coupling is Coupling.Ac ? _ofAc : _ofDc;
 
     /// <summary>The run tells what reached the board; by its rule curtailment there falls on both kinds of arrays in proportion to what each brings.</summary>
     internal static TakenShares Of(EnergyFlows flows)
     {
         var supply = BusSupply.Of(flows.Conditions);
-        var (hours, converter, shares) = (flows.Time.HoursArray, flows.System.Converter, new TakenShares(flows.Time.HoursArray));
+        var (hours, converter, shares) = (flows.Time.HoursArray, flows.System.Converter, new TakenShares(flows.Time.Count));
         for (var i = 0; i < hours.Length; i++)
         {
             var restedKwh = flows.StoredKwh[i] - flows[FlowPath.SelfDischargeLost][i];

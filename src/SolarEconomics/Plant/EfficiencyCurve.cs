@@ -55,8 +55,11 @@ public sealed record EfficiencyCurve
     public double At(double outputShare)
     {
         var x = Require.Within(outputShare, 1e-9, 1.5, "share of the rated output");
-        return x / (x + Constant + (Linear * x) + (Square * x * x));
+        return x / (x + LossAt(x));
     }
+
+    /// <summary>Loss at a load. Unit: share of the rated output.</summary>
+    internal double LossAt(double outputShare) => Constant + (Linear * outputShare) + (Square * outputShare * outputShare);
 
     private static double Efficiency(double value) => Require.Within(value, 0.5, 1, "a fraction; 96 % is written 0.96");
 }
