@@ -42,4 +42,14 @@ public class TariffYearsTests
     public void A_tariff_that_begins_after_the_first_day_is_refused() =>
         Assert.Throws<TariffException>(() => new EnergySystem().RunYears(OneKwhAnHour(Year), Control.SelfConsumption,
             new YearsAhead(2) { Tariffs = TariffHistory.Of(s_tariffs.Latest) }));
+
+    [Fact]
+    public void Intervals_of_two_lengths_are_refused_with_the_first_that_differs()
+    {
+        var hours = Year;
+        Instant[] starts = [.. Enumerable.Range(0, hours.Count).Select(hours.StartOf), hours.StartOf(hours.Count - 1) + Duration.FromMinutes(30)];
+        var channel = new Channel("meter", FlowKind.Use, starts, [.. starts[1..], hours.End], new double[starts.Length], Enumerable.Repeat(Quality.Good, starts.Length).ToArray());
+        Assert.StartsWith("2025-12-31 23:00: found an interval of 0.5 h, expected 1 h as the first", Assert.Throws<ArgumentException>(() =>
+            new EnergySystem().RunYears(OneKwhAnHour(Timeline.Of(channel, Made.Dublin)), Control.SelfConsumption, new YearsAhead(2) { Tariffs = s_tariffs })).Message, StringComparison.Ordinal);
+    }
 }
