@@ -10,10 +10,9 @@ internal static class Joining
     {
         var problems = contents.SelectMany(c => c.Problems).ToList();
         var channels = new List<Channel>();
-        foreach (var group in contents.SelectMany(c => c.Channels).GroupBy(KeyOf))
+        foreach (var parts in Groups(contents))
         {
-            var parts = group.ToList();
-            if (parts.Count == 1 || parts.DistinctBy(p => p.File, StringComparer.Ordinal).Count() == 1)
+            if (parts.DistinctBy(p => p.File, StringComparer.Ordinal).Count() == 1)
             {
                 channels.AddRange(parts);
                 continue;
@@ -30,9 +29,26 @@ internal static class Joining
         };
     }
 
-    /// <summary>What makes one channel of several parts: energy is kWh by now, so its unit in the file counts no more than the letters' case.</summary>
-    private static (string Name, FlowKind Flow, string? Meter, string Unit) KeyOf(Channel channel) =>
-        (string.Join(' ', channel.Name.ToUpperInvariant().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), channel.Flow, channel.Meter, channel.IsEnergy ? "energy" : channel.Unit);
+    /// <summary>The parts of each channel. Headers that differ only in the case of letters or in the unit name one channel, unless one file has both.</summary>
+    private static IEnumerable<List<Channel>> Groups(IReadOnlyList<RecordContent> contents)
+    {
+        foreach (var alike in contents.SelectMany(c => c.Channels).GroupBy(c => (Name: BareName(c), c.Flow, c.Meter, Quantity: c.IsEnergy ? "energy" : c.Unit)))
+        {
+            var exact = alike.GroupBy(c => (c.Name, c.Unit)).ToList();
+            var isOne = exact.Count == 1 || alike.GroupBy(c => c.File, StringComparer.Ordinal).All(file => file.DistinctBy(c => (c.Name, c.Unit)).Count() == 1);
+            if (isOne) yield return [.. alike];
+            else
+                foreach (var group in exact) yield return [.. group];
+        }
+    }
+
+    /// <summary>The words of a channel's name in small letters, without its unit.</summary>
+    private static string BareName(Channel channel)
+    {
+        var words = channel.Name.ToLowerInvariant().Split([' ', '_', '-', '(', ')', '[', ']'], StringSplitOptions.RemoveEmptyEntries);
+        var unit = channel.Unit.ToLowerInvariant();
+        return string.Join(' ', words.Length > 1 ? words.Where(w => !string.Equals(w, unit, StringComparison.Ordinal)) : words);
+    }
 
     private static void ReportOtherHeaders(List<Channel> parts, ProblemList problems)
     {
@@ -43,7 +59,7 @@ internal static class Joining
     private static List<Counter> Counters(IEnumerable<Counter> counters)
     {
         var joined = new List<Counter>();
-        foreach (var group in counters.GroupBy(c => c.Device, StringComparer.Ordinal))
+        foreach (var group in counters.GroupBy(c => c.Device, StringComparer.OrdinalIgnoreCase))
         {
             var parts = group.ToList();
             joined.Add(parts.Count == 1
@@ -80,7 +96,7 @@ internal static class Joining
                     continue;
                 }
                 extra++;
-                PutAside(p, i, same && p.Kwh[i] == kwh[^1], problems);
+                PutAside(p, i, same && p.Kwh[i] == kwh[^1], kwh[^1], problems);
                 quality[^1] |= same && p.Kwh[i] == kwh[^1] ? Quality.Repeated : Quality.Repeated | Quality.Doubtful;
                 continue;
             }
@@ -99,11 +115,11 @@ internal static class Joining
         };
     }
 
-    private static void PutAside(Channel part, int index, bool same, ProblemList problems)
+    private static void PutAside(Channel part, int index, bool same, double keptKwh, ProblemList problems)
     {
         var when = NodaTime.Text.InstantPattern.General.Format(part.Starts[index]);
         var raw = part.Kwh[index].ToString("R", CultureInfo.InvariantCulture);
         if (same) problems.Note(0, 0, raw, $"\"{part.Name}\" at {when} in {part.File} too, with the same value", "each time in one file; it was counted once", part.Kwh[index]);
-        else problems.Doubtful(0, 0, raw, $"\"{part.Name}\" at {when} in {part.File} too, with another value or length", "each time in one file; the file named first is counted, this one is not", part.Kwh[index]);
+        else problems.Doubtful(0, 0, raw, string.Create(CultureInfo.InvariantCulture, $"\"{part.Name}\" at {when} in {part.File} too, {part.Kwh[index]:R} kWh over {(part.Ends[index] - part.Starts[index]).TotalMinutes:0.##} minutes where another file has {keptKwh:R} kWh in an interval that overlaps"), "each time in one file; the file named first is counted, this one is not", part.Kwh[index]);
     }
 }

@@ -60,6 +60,35 @@ public sealed class JoiningTests : IDisposable
     }
 
     [Fact]
+    public void Two_columns_of_one_file_that_differ_in_case_stay_two_channels()
+    {
+        static string File(int day) => $"time,Import (kWh),import (kWh)\n2024-01-0{day} 00:00,1,2\n2024-01-0{day} 01:00,1,2\n";
+        Assert.Equal([4.0, 8.0], Load(("a.csv", File(1)), ("b.csv", File(2))).Channels.Select(c => c.Total.Kwh));
+    }
+
+    [Fact]
+    public void A_unit_that_stands_in_the_name_itself_makes_no_other_channel()
+    {
+        var readings = Load(("a.csv", "time,grid_import_kwh\n2024-01-01 00:00,1\n2024-01-01 01:00,1\n"), ("b.csv", "time,Grid_Import_Wh\n2024-01-01 02:00,1000\n2024-01-01 03:00,1000\n"));
+        Assert.Equal(4, Assert.Single(readings.Channels).Total.Kwh);
+    }
+
+    [Fact]
+    public void Typed_counters_whose_names_differ_in_case_are_one()
+    {
+        var readings = Load(("a.csv", "date,device,kwh\n2024-01-01,Roof,10\n"), ("b.csv", "date,device,kwh\n2024-02-01,roof,30\n"));
+        Assert.Equal(30, Assert.Single(readings.Counters).CountedKwh);
+    }
+
+    [Fact]
+    public void An_overlap_that_disagrees_shows_both_values()
+    {
+        var readings = Load(("a.csv", "time,pv (kWh)\n2024-01-01 00:00,1\n2024-01-01 01:00,2\n"), ("b.csv", "time,pv (kWh)\n2024-01-01 01:00,2.5\n2024-01-01 02:00,3\n"));
+        Assert.Equal(6, Assert.Single(readings.Channels).Total.Kwh);
+        Assert.Equal("\"pv\" at 2024-01-01T01:00:00Z in b.csv too, 2.5 kWh over 60 minutes where another file has 2 kWh in an interval that overlaps", Assert.Single(readings.Problems, p => p.Severity == Severity.Doubtful).Found);
+    }
+
+    [Fact]
     public void Energy_and_numbers_without_a_unit_stay_apart()
     {
         var readings = Load(("a.csv", "time,PV (kWh)\n2024-01-01 00:00,1\n2024-01-01 01:00,2\n"), ("b.csv", "time,PV\n2024-01-01 02:00,3000\n2024-01-01 03:00,4000\n"));
