@@ -9,7 +9,7 @@ internal static class OutlookWords
     internal static Finding Say(Outlook outlook, double runningPerYear, CultureInfo culture)
     {
         var irr = outlook.Irr;
-        var rate = irr.End == SolveEnd.Root ? $"a return of {Wording.Percent(irr.Roots[0].PerYear, culture)} a year" : $"no single rate of return ({EndInWords(irr)})";
+        var rate = irr.End == SolveEnd.Root ? $"a return of {Wording.Percent(irr.Roots[0].PerYear, culture)} a year" : $"no single rate of return ({EndInWords(irr, culture)})";
         var position = outlook.PositionAtHorizon;
         var words = $"net present value at the first purchase, at {Wording.Percent(outlook.Assumptions.DiscountRate, culture)} a year; {rate}; " +
             $"{(position.Amount < 0 ? Wording.Whole(-position, culture) + " still open" : Wording.Whole(position, culture) + " ahead")} after {outlook.Assumptions.Years.ToString(culture)} years, undiscounted.";
@@ -84,11 +84,11 @@ internal static class OutlookWords
         if (outlook.WorthToDate.Period.Days < 365) yield return "Less than a year is on record: months without records take the mean of those there are.";
     }
 
-    internal static string EndInWords(IrrResult result) => result.End switch
+    internal static string EndInWords(IrrResult result, CultureInfo culture) => result.End switch
     {
         SolveEnd.NoSignChange => "the flows never change sign",
         SolveEnd.NoRealRoot => "no rate brings the flows to 0",
-        SolveEnd.SeveralRoots => "several rates bring the flows to 0: " + string.Join(", ", result.Roots.Select(r => Wording.Percent(r.PerYear, CultureInfo.InvariantCulture))),
+        SolveEnd.SeveralRoots => "several rates bring the flows to 0: " + string.Join(", ", result.Roots.Select(r => Wording.Percent(r.PerYear, culture))),
         SolveEnd.NotConverged => "the search did not settle",
         _ => "one rate",
     };

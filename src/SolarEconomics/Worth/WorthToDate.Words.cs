@@ -72,7 +72,7 @@ public sealed partial class WorthToDate
 
     private static string RateInWords(IrrResult result, CultureInfo culture) => result.End == SolveEnd.Root
         ? Wording.Percent(result.Roots[0].PerYear, culture) + " a year"
-        : $"none: {OutlookWords.EndInWords(result)}";
+        : $"none: {OutlookWords.EndInWords(result, culture)}";
 
     private FindingTable LadderTable(CultureInfo culture) => new(
         $"What the records allow ({Site.Currency})", ["Records used", "Lowest", "Highest"],

@@ -70,7 +70,7 @@ public sealed class OutlookWordsTests
     [InlineData(SolveEnd.NotConverged, "the search did not settle")]
     [InlineData(SolveEnd.Root, "one rate")]
     public void How_the_search_for_a_rate_ended_is_said(SolveEnd end, string words) =>
-        Assert.Equal(words, OutlookWords.EndInWords(new IrrResult([Rate.Nominal(0.1), Rate.Nominal(0.2)], end, 1, 0, 2)));
+        Assert.Equal(words, OutlookWords.EndInWords(new IrrResult([Rate.Nominal(0.1), Rate.Nominal(0.2)], end, 1, 0, 2), CultureInfo.InvariantCulture));
 
     [Fact]
     public void A_payback_says_its_day_and_what_the_straight_line_says()
@@ -84,6 +84,11 @@ public sealed class OutlookWordsTests
         Assert.Equal(["Undiscounted, in money of the day, all receipts and running costs in."], said.Notes);
         Assert.Equal([Cautions.Money], said.Cautions);
     }
+
+    [Fact]
+    public void Several_rates_are_written_as_the_reader_writes_numbers() => Assert.Equal(
+        "several rates bring the flows to 0: 10,0 %, 20,0 %",
+        OutlookWords.EndInWords(new IrrResult([Rate.Nominal(0.1), Rate.Nominal(0.2)], SolveEnd.SeveralRoots, 1, 0, 2), CultureInfo.GetCultureInfo("de-DE")));
 
     [Fact]
     public void A_payback_that_later_costs_undo_says_the_first_time_too()
