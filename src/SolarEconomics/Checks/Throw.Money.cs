@@ -95,6 +95,13 @@ internal static partial class Throw
         new(nameof(cost), cost, string.Create(CultureInfo.InvariantCulture,
             $"Found a cost of {(cost == 0 ? 0 : cost)}, expected an amount above 0: what is paid is written without a sign here."));
 
+    internal static ArgumentOutOfRangeException RatioNotPositive(double sir) =>
+        new(nameof(sir), sir, string.Create(CultureInfo.InvariantCulture,
+            $"Found a savings-to-investment ratio of {sir}, expected one above 0 and at most 1e12: what brings no savings in present value has no adjusted rate of return."));
+
+    internal static OverflowException SumTooLarge(Currency currency) =>
+        new($"Found amounts in {currency} that add up to more than 7.9e28, expected amounts of money: check the size of the amounts and the length of the growth behind them.");
+
     internal static OverflowException NoFiniteValue(double rate) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found no finite value at {rate * 100:0.##} % a year: so near -100 % that the later years count without limit. Use a higher rate."));

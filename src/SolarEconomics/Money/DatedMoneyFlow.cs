@@ -25,7 +25,8 @@ public sealed class DatedMoneyFlow
     public LocalDate FirstDate => _amounts[0].Date;
 
     /// <summary>The plain sum of all payments.</summary>
-    public Money Total => new(_amounts.Sum(a => a.Amount), Currency, Basis);
+    /// <exception cref="OverflowException">It is beyond 7.9e28.</exception>
+    public Money Total => _amounts.Aggregate(new Money(0, Currency, Basis), (sum, a) => sum + new Money(a.Amount, Currency, Basis));
 
     /// <summary>A flow of payments that stand in date order.</summary>
     /// <param name="currency">Currency of every payment.</param>

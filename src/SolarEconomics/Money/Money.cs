@@ -16,11 +16,11 @@ public readonly record struct Money(decimal Amount, Currency Currency, PriceBasi
 
     /// <summary>Sum of two amounts of one kind.</summary>
     /// <exception cref="MixedMoneyException">Currency or basis differ.</exception>
-    public static Money operator +(Money a, Money b) => a with { Amount = a.Amount + Same(a, b).Amount };
+    public static Money operator +(Money a, Money b) => a with { Amount = Sum(a.Amount, Same(a, b).Amount, a.Currency) };
 
     /// <summary>Difference of two amounts of one kind.</summary>
     /// <exception cref="MixedMoneyException">Currency or basis differ.</exception>
-    public static Money operator -(Money a, Money b) => a with { Amount = a.Amount - Same(a, b).Amount };
+    public static Money operator -(Money a, Money b) => a with { Amount = Sum(a.Amount, -Same(a, b).Amount, a.Currency) };
 
     /// <summary>The amount with the other sign.</summary>
     public static Money operator -(Money a) => a with { Amount = -a.Amount };
@@ -34,4 +34,10 @@ public readonly record struct Money(decimal Amount, Currency Currency, PriceBasi
 
     private static Money Same(Money a, Money b) =>
         a.Currency == b.Currency && a.Basis == b.Basis ? b : throw Throw.MixedMoney(a, b);
+
+    private static decimal Sum(decimal a, decimal b, Currency currency)
+    {
+        try { return a + b; }
+        catch (OverflowException) { throw Throw.SumTooLarge(currency); }
+    }
 }

@@ -50,6 +50,12 @@ public static partial class TimeValue
     public static double NetSavings(ReadOnlySpan<double> savings, ReadOnlySpan<double> investments, double rate) =>
         Npv(savings, rate) - Npv(investments, rate);
 
+    /// <summary>Net savings of flows of money: present value of the savings less that of the investment.</summary>
+    /// <inheritdoc cref="Sir(MoneyFlow, MoneyFlow, Rate)"/>
+    /// <returns>Net savings in the flows' currency and basis; above 0 pays.</returns>
+    /// <remarks>Equation: PV of savings - PV of investment; as what is invested is negative in a flow, the value of both together. Source: money-13.</remarks>
+    public static Money NetSavings(MoneyFlow savings, MoneyFlow investment, Rate rate) => Npv(savings + investment, rate);
+
     /// <summary>Savings-to-investment ratio (SIR) of flows of money.</summary>
     /// <param name="savings">What is saved per year, upkeep taken off: positive. Year 0 first.</param>
     /// <param name="investment">What is invested per year: paid is negative as in every flow, a salvage value positive. Year 0 first.</param>
@@ -72,8 +78,21 @@ public static partial class TimeValue
     /// <param name="years">Years of the study. Range: 1 to 1,000.</param>
     /// <returns>Rate per year, a fraction; nominal or real as <paramref name="rate"/> is.</returns>
     /// <remarks>Equation: (1 + r)·SIR^(1/n) - 1. Source: money-13.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is not above 0: what brings no savings has no such rate.</exception>
     public static double Airr(double sir, double rate, int years) =>
-        (1 + Rate.Asked(rate)) * Math.Pow(Require.Within(sir, double.Epsilon, 1e12, "ratio"), 1.0 / Life(years)) - 1;
+        (1 + Rate.Asked(rate)) * Math.Pow(sir is > 0 and <= 1e12 ? sir : throw Throw.RatioNotPositive(sir), 1.0 / Life(years)) - 1;
+
+    /// <summary>Adjusted internal rate of return (AIRR) of flows of money.</summary>
+    /// <param name="savings">What is saved per year, upkeep taken off: positive. Year 0 first.</param>
+    /// <param name="investment">What is invested per year: paid is negative as in every flow, a salvage value positive. Year 0 first.</param>
+    /// <param name="rate">Discount and reinvestment rate per year, nominal for nominal flows and real for real ones.</param>
+    /// <param name="years">Years of the study. Range: 1 to 1,000.</param>
+    /// <returns>Rate per year; nominal or real as <paramref name="rate"/> is.</returns>
+    /// <exception cref="BasisMismatchException">The rate is real and a flow nominal, or the reverse.</exception>
+    /// <exception cref="MixedMoneyException">The flows differ in currency or basis.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Savings or investment are not above 0 in present value.</exception>
+    /// <remarks>Equation: (1 + r)·SIR^(1/n) - 1. Source: money-13.</remarks>
+    public static Rate Airr(MoneyFlow savings, MoneyFlow investment, Rate rate, int years) => Rate.Solved(Airr(Sir(savings, investment, rate), rate.PerYear, years), rate.IsReal);
 
     /// <summary>Life-cycle cost as a sum of named parts: investment, energy, upkeep, replacements.</summary>
     /// <param name="rate">Discount rate per year, of the parts' basis.</param>

@@ -45,6 +45,10 @@ public sealed class LifeCycleTests
         var (savings, investment) = (MoneyFlow.Nominal(Eur, 0, 580, 580), MoneyFlow.Nominal(Eur, -900, -100, 50));
         Assert.Equal(TimeValue.Sir([0, 580, 580], [900, 100, -50], 0.03), TimeValue.Sir(savings, investment, Rate.Nominal(0.03)), 12);
         Assert.Throws<BasisMismatchException>(() => TimeValue.Sir(savings, investment, Rate.Real(0.03)));
+        // Net savings and the adjusted rate of flows are those of the plain numbers.
+        Assert.Equal(TimeValue.NetSavings([0, 580, 580], [900, 100, -50], 0.03), (double)TimeValue.NetSavings(savings, investment, Rate.Nominal(0.03)).Amount, 9);
+        Assert.Equal(TimeValue.Airr(TimeValue.Sir([0, 580, 580], [900, 100, -50], 0.03), 0.03, 2), TimeValue.Airr(savings, investment, Rate.Nominal(0.03), 2).PerYear, 12);
+        Assert.Throws<BasisMismatchException>(() => TimeValue.Airr(savings, investment, Rate.Real(0.03), 2));
     }
 
     [Theory]

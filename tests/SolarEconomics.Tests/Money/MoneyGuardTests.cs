@@ -155,7 +155,8 @@ public sealed class MoneyGuardTests
     {
         Assert.Contains("(kWh)", Thrown<ArgumentOutOfRangeException>(() => TimeValue.Lcoe([1, 1], [10, -1], 0.05)), StringComparison.Ordinal);
         Assert.StartsWith("Found a cost of 0,", Thrown<ArgumentOutOfRangeException>(() => TimeValue.Sir(MoneyFlow.Nominal(Eur, 0, 1), MoneyFlow.Nominal(Eur, 0, 0), Rate.Nominal(0.05))));
-        Assert.Contains("(ratio)", Thrown<ArgumentOutOfRangeException>(() => TimeValue.Airr(-1, 0.05, 10)), StringComparison.Ordinal);
+        foreach (var sir in new[] { -1, 0, double.NaN, 1e13 })
+            Assert.StartsWith($"Found a savings-to-investment ratio of {sir.ToString(System.Globalization.CultureInfo.InvariantCulture)}, expected one above 0", Thrown<ArgumentOutOfRangeException>(() => TimeValue.Airr(sir, 0.05, 10)));
         Assert.StartsWith("Found a life of 0 years", Thrown<ArgumentOutOfRangeException>(() => TimeValue.LifeCycleCost(Rate.Nominal(0.05), 0, ("a", MoneyFlow.Nominal(Eur, -1)))));
         Assert.StartsWith("Found a flow of no amounts", Thrown<ArgumentException>(() => TimeValue.LifeCycleCost(Rate.Nominal(0.05), 3)));
         Assert.StartsWith("Found a cost of 0,", Thrown<ArgumentOutOfRangeException>(() => TimeValue.SimplePayback(0, 100)));
@@ -200,4 +201,15 @@ public sealed class MoneyGuardTests
         where T : Exception => Assert.ThrowsAny<T>(act).Message;
 
     private static LocalDate At(string iso) => NodaTime.Text.LocalDatePattern.Iso.Parse(iso).Value;
+
+    [Fact]
+    public void Sums_beyond_what_money_can_be_say_so()
+    {
+        var large = Money.Nominal(7e28m, Eur);
+        var words = "Found amounts in EUR that add up to more than 7.9e28, expected amounts of money";
+        Assert.StartsWith(words, Thrown<OverflowException>(() => _ = large + large));
+        Assert.StartsWith(words, Thrown<OverflowException>(() => _ = -large - large));
+        var day = new NodaTime.LocalDate(2026, 1, 1);
+        Assert.StartsWith(words, Thrown<OverflowException>(() => _ = DatedMoneyFlow.InOrder(Eur, PriceBasis.Nominal, [new DatedAmount(day, 7e28m), new DatedAmount(day, 7e28m)]).Total));
+    }
 }
