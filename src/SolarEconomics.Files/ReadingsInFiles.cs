@@ -17,7 +17,7 @@ public static class ReadingsInFiles
     {
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(path);
-        Replace(path, beside => ParquetTable.Write(new ChannelTable(readings), beside, cancel));
+        ReplacedFile.Write(path, beside => ParquetTable.Write(new ChannelTable(readings), beside, cancel));
     }
 
     /// <summary>Writes the interval channels as one sheet: start and end in UTC as ISO text, so that no clock change is lost, one column per channel in kWh, missing values empty.</summary>
@@ -31,7 +31,7 @@ public static class ReadingsInFiles
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(path);
         var settings = new OpenXmlConfiguration { TableStyles = TableStyles.None, AutoFilter = false };
-        Replace(path, beside => MiniExcel.SaveAs(beside, Rows(new ChannelTable(readings), cancel), printHeader: true, sheetName: "readings", excelType: ExcelType.XLSX, configuration: settings, overwriteFile: true));
+        ReplacedFile.Write(path, beside => MiniExcel.SaveAs(beside, Rows(new ChannelTable(readings), cancel), printHeader: true, sheetName: "readings", excelType: ExcelType.XLSX, configuration: settings, overwriteFile: true));
     }
 
     private static IEnumerable<Dictionary<string, object?>> Rows(ChannelTable table, CancellationToken cancel)
@@ -51,18 +51,4 @@ public static class ReadingsInFiles
     }
 
     private const int MostRows = 1_048_575;
-
-    private static void Replace(string path, Action<string> write)
-    {
-        var beside = path + ".writing";
-        try
-        {
-            write(beside);
-            File.Move(beside, path, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(beside);
-        }
-    }
 }

@@ -44,19 +44,11 @@ public sealed partial class Readings
         });
     }
 
-    private static void Replace(string path, Action<StreamWriter> write)
+    private static void Replace(string path, Action<StreamWriter> write) => ReplacedFile.Write(path, beside =>
     {
-        var beside = path + ".writing";
-        try
-        {
-            using (var text = new StreamWriter(beside, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), bufferSize: 1 << 16)) write(text);
-            File.Move(beside, path, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(beside);
-        }
-    }
+        using var text = new StreamWriter(beside, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), bufferSize: 1 << 16);
+        write(text);
+    });
 
     private static void WriteTable(ChannelTable table, StreamWriter text, CancellationToken cancel)
     {
