@@ -48,18 +48,20 @@ internal sealed partial class DispatchProgram
         var charge = Costing(hasDc ? limits.MostChargeKwh(i) : Math.Min(limits.MostChargeKwh(i), limits.MostToDcKwh(i) * converter.ToDc), 0);
         var discharge = Costing(hasDc ? limits.MostDischargeKwh(i) : Math.Min(limits.MostDischargeKwh(i), limits.MostToAcKwh(i) / converter.ToAc), 0);
         Sum(0, 0, [(after, 1), (stored, -limits.Battery.LeftAfter(limits.Hours(i))), (charge, -limits.Battery.ChargeEfficiency), (discharge, 1 / limits.Battery.DischargeEfficiency)]);
+        var equalise = Costing(limits.MostEqualiseKwh(i), 0);
         var pays = limits.Costs.Import[i] < Math.Max(0, limits.Costs.Export[i]);
         if (pays) Exclude(charge, discharge);
         if (!hasDc)
         {
             if (charge is not null) board.SetCoefficient(charge, -1 / converter.ToDc);
             if (discharge is not null) board.SetCoefficient(discharge, converter.ToAc);
+            if (equalise is not null) board.SetCoefficient(equalise, -1 / converter.ToDc);
             return [(discharge, -converter.ToAc)];
         }
         var (toAc, toDc, arrays) = (Costing(MostGivenKwh(i), 0), Costing(MostDrawnKwh(i), 0), Costing(dcKwh, 0));
         if (toAc is not null) board.SetCoefficient(toAc, 1);
         if (toDc is not null) board.SetCoefficient(toDc, -1);
-        Sum(0, 0, [(arrays, 1), (discharge, 1), (toDc, converter.ToDc), (charge, -1), (toAc, -1 / converter.ToAc)]);
+        Sum(0, 0, [(arrays, 1), (discharge, 1), (toDc, converter.ToDc), (charge, -1), (equalise, -1), (toAc, -1 / converter.ToAc)]);
         if (pays) Exclude(toAc, toDc);
         return [(toAc, -1)];
     }
@@ -75,7 +77,7 @@ internal sealed partial class DispatchProgram
     private double MostGivenKwh(int i) => Math.Min(_limits.MostToAcKwh(i), (_limits.Supply.DcKwh[i] + _limits.MostDischargeKwh(i)) * _limits.Converter.ToAc);
 
     /// <summary>The most that the battery's charging draws from the board.</summary>
-    private double MostDrawnKwh(int i) => Math.Min(_limits.MostToDcKwh(i), _limits.MostChargeKwh(i) / _limits.Converter.ToDc);
+    private double MostDrawnKwh(int i) => Math.Min(_limits.MostToDcKwh(i), (_limits.MostChargeKwh(i) + _limits.MostEqualiseKwh(i)) / _limits.Converter.ToDc);
 
     /// <summary>A variable from 0 to a most, at a price; none where there can be nothing.</summary>
     private Variable? Costing(double mostKwh, double pricePerKwh)

@@ -57,6 +57,9 @@ internal sealed class RunLimits
     internal double MostChargeKwh(int i) => IsColdOrHot(i, t => t.MayCharge(CellC(i))) ? 0
         : Math.Min(Times(_battery.MostChargeKw, i), _battery.UsableKwh / _battery.ChargeEfficiency);
 
+    /// <summary>Equalising is a loss that pays where import is paid for: it may then happen at any time.</summary>
+    internal double MostEqualiseKwh(int i) => _battery.Equalising is { } plan && Costs.Import[i] < 0 ? plan.Kw * Hours(i) : 0;
+
     internal double MostDischargeKwh(int i) => IsColdOrHot(i, t => t.MayDischarge(CellC(i))) ? 0
         : Math.Min(Times(_battery.MostDischargeKw, i), _battery.UsableKwh * _battery.DischargeEfficiency);
 

@@ -91,6 +91,12 @@ public sealed partial class Situation
     /// <summary>The most the battery and its converter can take.</summary>
     public double MostChargeKwh { get; internal set; }
 
+    /// <summary>Whether an equalising charge of the battery is due, full or not.</summary>
+    public bool EqualisingIsDue { get; internal set; }
+
+    /// <summary>The part of <see cref="MostChargeKwh"/> that would go beyond full, to level the cells; 0 until the battery is full.</summary>
+    public double EqualiseKwh { get; internal set; }
+
     /// <summary>The most the battery and its converter can take, from arrays and grid, without going over the connection's limit.</summary>
     public double MostChargeFromGridKwh { get; internal set; }
 

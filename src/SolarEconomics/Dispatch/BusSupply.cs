@@ -20,15 +20,7 @@ internal sealed class BusSupply
         var hours = conditions.Time.HoursArray;
         var supply = new BusSupply(hours.Length);
         foreach (var device in FeedInDevice.Of(conditions.Arrays))
-        {
-            var bus = device.Coupling is Coupling.Ac ? supply.AcKwh : supply.DcKwh;
-            for (var i = 0; i < hours.Length; i++)
-            {
-                var (withoutLimit, given) = device.BehindKwh(i, hours[i]);
-                bus[i] += given;
-                supply.ClippedKwh[i] += withoutLimit - given;
-            }
-        }
+            device.AddBehind(hours, device.Coupling is Coupling.Ac ? supply.AcKwh : supply.DcKwh, supply.ClippedKwh);
         return supply;
     }
 }

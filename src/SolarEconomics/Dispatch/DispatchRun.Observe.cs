@@ -69,7 +69,11 @@ internal sealed partial class DispatchRun
         now.StoredKwh = _stored;
         now.UsableKwh = _battery.UsableKwh;
         var cellC = _conditions.BatteryC.IsEmpty ? (double?)null : _conditions.BatteryC.Span[i];
-        now.MostChargeKwh = MayCharge(cellC) ? _battery.MostChargeKwh(_stored, hours) : 0;
+        var mayCharge = MayCharge(cellC);
+        _mostIntoCells = mayCharge ? _battery.MostChargeKwh(_stored, hours) : 0;
+        now.EqualisingIsDue = _equalising.IsDue;
+        now.EqualiseKwh = mayCharge ? Math.Min(_equalising.MostKwh(_storedKwh[now.Interval], hours), Limit(_battery.MostChargeKw, hours) - _mostIntoCells) : 0;
+        now.MostChargeKwh = _mostIntoCells + now.EqualiseKwh;
         var keptKwh = now.GridIsOut ? 0 : _battery.ReserveKwh;
         now.MostDischargeKwh = MayDischarge(cellC) ? _battery.MostDischargeKwh(_stored, keptKwh, hours) : 0;
     }

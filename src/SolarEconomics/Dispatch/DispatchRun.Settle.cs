@@ -62,8 +62,11 @@ internal sealed partial class DispatchRun
     {
         if (order.ChargeKwh > 0)
         {
-            var after = Math.Min(_battery.UsableKwh, _stored + (order.ChargeKwh * _battery.ChargeEfficiency));
-            Column(FlowPath.ChargeLost)[i] = order.ChargeKwh - (after - _stored);
+            // The cells come first; what goes in beyond full levels them.
+            var beyondKwh = Math.Max(0, order.ChargeKwh - _mostIntoCells);
+            var after = Math.Min(_battery.UsableKwh, _stored + ((order.ChargeKwh - beyondKwh) * _battery.ChargeEfficiency));
+            Column(FlowPath.ChargeLost)[i] = order.ChargeKwh - beyondKwh - (after - _stored);
+            Column(FlowPath.EqualisingLost)[i] = beyondKwh;
             _stored = after;
         }
         else if (order.DischargeKwh > 0)

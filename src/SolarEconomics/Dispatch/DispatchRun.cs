@@ -8,12 +8,14 @@ internal sealed partial class DispatchRun
     private readonly Battery _battery;
     private readonly BusSupply _supply;
     private readonly DeferrableQueue _waiting;
+    private readonly EqualisingClock _equalising;
     private readonly Situation _now;
     private readonly double[] _hours;
     private readonly double[] _useKwh;
     private readonly double[][] _columns;
     private readonly double[] _storedKwh;
     private double _stored;
+    private double _mostIntoCells;
     private double _peakKw;
     private int _peakMonth = -1;
     private bool _generatorRan;
@@ -30,6 +32,7 @@ internal sealed partial class DispatchRun
         _useKwh = conditions.Load.TotalArray;
         _supply = BusSupply.Of(conditions);
         _waiting = new DeferrableQueue(conditions.Deferrable, time);
+        _equalising = new EqualisingClock(_battery, time);
         _now = new Situation(conditions, _battery, system.Converter);
         _columns = EnergyFlows.NewColumns(time.Count);
         _storedKwh = new double[time.Count + 1];
@@ -48,6 +51,7 @@ internal sealed partial class DispatchRun
                 cancellation.ThrowIfCancellationRequested();
                 progress?.Report((double)i / count);
             }
+            _equalising.Look(i);
             Rest(i);
             if (IsDark(i)) SettleDark(i);
             else
@@ -55,12 +59,16 @@ internal sealed partial class DispatchRun
                 Observe(i);
                 Settle(i, Checked(control.Decide(_now), control, i), control);
             }
+            _equalising.Pass(i, _hours[i], Column(FlowPath.EqualisingLost)[i]);
             _storedKwh[i + 1] = _stored;
             wantedKwh[i] = _useKwh[i];
         }
         var outcomes = _waiting.Outcomes(wantedKwh, Column(FlowPath.Unserved));
         progress?.Report(1);
-        return new EnergyFlows(_system, _conditions, control.Name, _supply, wantedKwh, outcomes, _columns, _storedKwh);
+        return new EnergyFlows(_system, _conditions, control.Name, _supply, wantedKwh, outcomes, _columns, _storedKwh)
+        {
+            Equalising = _equalising.Charges(), DaysSinceEqualised = _equalising.DaysSince,
+        };
     }
 
     /// <summary>An ordinary plant switches off with the grid.</summary>

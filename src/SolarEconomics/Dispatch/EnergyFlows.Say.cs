@@ -5,6 +5,9 @@ namespace SolarEconomics;
 /// <content>The flows in words.</content>
 public sealed partial class EnergyFlows : IFinding
 {
+    /// <summary>Last digits of floating point are no flow to speak of.</summary>
+    private const double DustKwh = 1e-6;
+
     private static readonly (string Words, FlowPath[] Paths)[] s_rows =
     [
         ("generation → use", [FlowPath.ArrayToUse]), ("generation → battery", [FlowPath.ArrayToBattery]),
@@ -14,6 +17,7 @@ public sealed partial class EnergyFlows : IFinding
         ("generator → use", [FlowPath.GeneratorToUse]), ("generator → battery", [FlowPath.GeneratorToBattery]),
         ("the plant's own standby", [FlowPath.ArrayToStandby, FlowPath.GridToStandby, FlowPath.BatteryToStandby, FlowPath.GeneratorToStandby]),
         ("lost in converter and battery", [FlowPath.ConverterLost, FlowPath.ChargeLost, FlowPath.DischargeLost, FlowPath.SelfDischargeLost]),
+        ("equalising the battery", [FlowPath.EqualisingLost]),
         ("wanted and not served", [FlowPath.Unserved]),
     ];
 
@@ -43,7 +47,7 @@ public sealed partial class EnergyFlows : IFinding
             ? $"Use took {Wording.Percent(totals.UsedShareOfPotential, culture)} of what the arrays could have made; "
             : $"Of what they made, {Wording.Percent(totals.SelfConsumption, culture)} was used on site; ";
         words += $"{Wording.Percent(totals.CurtailedShare, culture)} of what they could have made was curtailed.";
-        if (totals.UnservedKwh > 0)
+        if (totals.UnservedKwh > DustKwh)
             words += $" {Wording.Kwh(totals.UnservedKwh, culture)} were wanted and not served, in {totals.UnservedHours.ToString("#,0", culture)} hours.";
         if (totals.GeneratorHours > 0)
             words += $" The generator ran {totals.GeneratorHours.ToString("#,0", culture)} hours and burned {totals.FuelLitres.ToString("#,0", culture)} litres.";
@@ -51,7 +55,7 @@ public sealed partial class EnergyFlows : IFinding
     }
 
     private static FindingTable FlowTable(FlowTotals totals, CultureInfo culture) => new("Where the energy went, kWh", ["flow", "kWh"],
-        [.. s_rows.Select(row => (row.Words, Kwh: row.Paths.Sum(path => totals[path]))).Where(row => row.Kwh > 0)
+        [.. s_rows.Select(row => (row.Words, Kwh: row.Paths.Sum(path => totals[path]))).Where(row => row.Kwh > DustKwh)
             .Select(row => (IReadOnlyList<string>)[row.Words, row.Kwh.ToString("#,0", culture)])]);
 
     private FindingTable MonthTable(CultureInfo culture) => new("By month, kWh", ["month", "use", "generation", "import", "export", "curtailed", "not served"],
@@ -65,11 +69,24 @@ public sealed partial class EnergyFlows : IFinding
         [.. Deferrable.Select(load => (IReadOnlyList<string>)
             [load.Name, .. new[] { load.InTimeKwh, load.ServedLateKwh, load.MissedKwh }.Select(kwh => kwh.ToString("#,0.0", culture))])]);
 
+    /// <summary>What came of equalising: how often it was due, how often complete, how long it had to wait.</summary>
+    private string? EqualisingNote(CultureInfo culture)
+    {
+        if (System.Battery is not { UsableKwh: > 0, Equalising: { } plan }) return null;
+        var rule = $"Equalising: every {plan.EveryDays.ToString("0.#", culture)} days, once the battery is full, {plan.NeededKwh.ToString("#,0.0", culture)} kWh beyond full, all of it heat and gas; ";
+        if (Equalising.Count == 0) return rule + "none was due.";
+        var done = Equalising.Count(charge => charge.Done is not null);
+        rule += $"complete {done.ToString(culture)} of {Equalising.Count.ToString(culture)} times that it was due";
+        var longest = Equalising.MaxBy(charge => charge.WaitedDays)!;
+        return rule + $", the longest wait {longest.WaitedDays.ToString("0.#", culture)} days from {longest.Due.ToString("d MMM uuuu", culture)}.";
+    }
+
     private IEnumerable<string> Notes(FlowTotals totals, CultureInfo culture)
     {
         if (Deferrable.Count > 0) yield return "A waiting load is late after its deadline and given up when it can no longer be tried; what is given up counts as wanted and not served.";
         yield return $"Control: {ControlName}. Generation serves the plant's standby, then use, then the battery, then export; use is then served by generator, battery, grid.";
         yield return $"Netted inside intervals of {Time.Hours[0].ToString("0.##", culture)} h with all phases as one: use met by generation is an upper bound, clipping a lower one.";
+        if (EqualisingNote(culture) is { } equalising) yield return equalising;
         if (System.Battery is not { UsableKwh: > 0 }) yield break;
         yield return "The battery's discharge takes what arrays, grid and generator charged in proportion; what was inside at the start counts as the arrays'. "
             + $"Its charge changed by {totals.StoredChangeKwh.ToString("0.0", culture).Replace('-', '−')} kWh.";

@@ -49,7 +49,7 @@ public sealed partial class EnergyFlows
         var (potentialKwh, clippedKwh, fedInKwh) = (0.0, 0.0, 0.0);
         for (var i = 0; i < taken.Length; i++)
         {
-            var inFrontKwh = device.InFrontKwh(i);
+            var inFrontKwh = device.InFrontKwh[i];
             if (inFrontKwh == 0) continue;
             var part = array.PotentialKwh.Span[i] / inFrontKwh;
             var (withoutLimit, given) = device.BehindKwh(i, Time.Hours[i]);

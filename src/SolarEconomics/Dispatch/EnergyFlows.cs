@@ -35,6 +35,12 @@ public sealed partial class EnergyFlows
     /// <summary>How the waiting loads fared.</summary>
     public IReadOnlyList<DeferrableOutcome> Deferrable { get; }
 
+    /// <summary>Equalising charges that were due in the run, in their order; empty where the battery asks for none.</summary>
+    public IReadOnlyList<EqualisingCharge> Equalising { get; internal init; } = [];
+
+    /// <summary>Days since the last equalising charge as the run ends, for the run that follows.</summary>
+    internal double DaysSinceEqualised { get; init; }
+
     /// <summary>One flow, one value per interval. Unit: kWh.</summary>
     /// <param name="path">From where to where.</param>
     public ReadOnlySpan<double> this[FlowPath path] => _columns[(int)path];
@@ -72,7 +78,7 @@ public sealed partial class EnergyFlows
         var standby = Of(FlowPath.ArrayToStandby, interval) + Of(FlowPath.GridToStandby, interval)
             + Of(FlowPath.BatteryToStandby, interval) + Of(FlowPath.GeneratorToStandby, interval);
         var lost = Of(FlowPath.ConverterLost, interval) + Of(FlowPath.ChargeLost, interval)
-            + Of(FlowPath.DischargeLost, interval) + Of(FlowPath.SelfDischargeLost, interval);
+            + Of(FlowPath.DischargeLost, interval) + Of(FlowPath.SelfDischargeLost, interval) + Of(FlowPath.EqualisingLost, interval);
         var gained = _storedKwh[interval + 1] - _storedKwh[interval];
         return came - served - standby - ExportKwh(interval) - Of(FlowPath.ArrayCurtailed, interval) - lost - gained;
     }

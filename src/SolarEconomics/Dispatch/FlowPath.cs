@@ -63,4 +63,7 @@ public enum FlowPath
 
     /// <summary>Lost inside the battery as it stands.</summary>
     SelfDischargeLost,
+
+    /// <summary>Charged beyond full to level the cells of a lead-acid bank: heat and gas. At the battery's terminals.</summary>
+    EqualisingLost,
 }

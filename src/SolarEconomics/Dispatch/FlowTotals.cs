@@ -53,7 +53,8 @@ public sealed partial class FlowTotals
 
     /// <summary>Lost in converter and battery.</summary>
     public double LostKwh =>
-        this[FlowPath.ConverterLost] + this[FlowPath.ChargeLost] + this[FlowPath.DischargeLost] + this[FlowPath.SelfDischargeLost];
+        this[FlowPath.ConverterLost] + this[FlowPath.ChargeLost] + this[FlowPath.DischargeLost] + this[FlowPath.SelfDischargeLost]
+        + this[FlowPath.EqualisingLost];
 
     /// <summary>Change of what is stored, from the start to the end of the stretch.</summary>
     public double StoredChangeKwh { get; internal init; }

@@ -71,6 +71,7 @@ public sealed class LossesByDevice : IFinding
             devices.Add(new DeviceLoss(battery.Name, "charging", totals[FlowPath.ChargeLost]));
             devices.Add(new DeviceLoss(battery.Name, "discharging", totals[FlowPath.DischargeLost]));
             devices.Add(new DeviceLoss(battery.Name, "standing", totals[FlowPath.SelfDischargeLost]));
+            if (battery.Equalising is not null) devices.Add(new DeviceLoss(battery.Name, "equalising", totals[FlowPath.EqualisingLost]));
         }
         devices.Add(new DeviceLoss("converter", "converting", totals[FlowPath.ConverterLost]));
         return new LossesByDevice(devices, arraysKwh, totals);

@@ -18,7 +18,7 @@ internal static class StorageTrace
             var gained = stored[i + 1] - rested;
             if (gained > 0)
             {
-                var charged = gained + flows[FlowPath.ChargeLost][i];
+                var charged = gained + flows[FlowPath.ChargeLost][i] + flows[FlowPath.EqualisingLost][i];
                 var others = (flows[FlowPath.GridToBattery][i] + flows[FlowPath.GeneratorToBattery][i]) * toDc;
                 var othersShare = Math.Clamp(others / charged, 0, 1);
                 (fromArrays, fromOthers) = ((rested * shares[i]) + (gained * (1 - othersShare)), (rested * (1 - shares[i])) + (gained * othersShare));

@@ -14,12 +14,16 @@ public sealed record GeneratorStart : Control
     /// <summary>Once running, it stops when the battery is this full. Range: 0 to 1. Default: 0.8.</summary>
     public double StopAboveShare { get; init => field = Require.Fraction(value, nameof(StopAboveShare)); } = 0.8;
 
+    /// <summary>Whether it also starts for an equalising charge that is due, and runs until that is complete. Default: false, equalising waits for the sun.</summary>
+    public bool Equalises { get; init; }
+
     /// <inheritdoc/>
     public override Order Decide(Situation now)
     {
         ArgumentNullException.ThrowIfNull(now);
         if (StopAboveShare < StartBelowShare) throw Throw.StopBelowStart(StartBelowShare, StopAboveShare);
-        var wanted = now.StoredShare < StartBelowShare || (now.GeneratorRan && now.StoredShare < StopAboveShare) || now.ShortfallKwh > now.MostDischargeKwh;
+        var wanted = now.StoredShare < StartBelowShare || (now.GeneratorRan && now.StoredShare < StopAboveShare) || now.ShortfallKwh > now.MostDischargeKwh
+            || (Equalises && now.EqualisingIsDue);
         if (!wanted || now.MostGeneratorKwh <= 0 || !now.GridIsOut) return now.StoreOrCover();
         var spareKwh = Math.Max(0, now.MostGeneratorKwh - now.ShortfallAtBoardKwh);
         if (now.ShortfallAtBoardKwh >= now.MostGeneratorKwh)

@@ -40,6 +40,9 @@ public sealed partial record Battery
     /// <summary>Share of what is stored that it loses as it stands, per 30 days. Range: 0 to below 1. Default: 0.</summary>
     public double SelfDischargePerMonth { get; init => field = Require.Within(value, 0, 0.99, "a fraction per 30 days; 2 % is written 0.02", nameof(SelfDischargePerMonth)); }
 
+    /// <summary>Equalising charges of a flooded lead-acid bank. Default: none.</summary>
+    public Equalising? Equalising { get; init; }
+
     /// <summary>Power that the battery's own electronics take all year. Unit: W. Load of the plant, never self-use. Default: 0.</summary>
     public double StandbyW { get; init => field = Require.AtLeastZero(value, "W"); }
 

@@ -50,7 +50,7 @@ public sealed record LeadAcid(double AmpHours, double RatedHours, double Volts)
     /// <returns>A fraction from 0 to 1: warmth above the rating is not counted as a gain, as it is paid for with life.</returns>
     public double ShareAt(double cellC) => Math.Clamp(1 - (LossPerKelvin * (RatedC - Require.Within(cellC, -40, 60, "°C"))), 0, 1);
 
-    /// <summary>Energy lost to equalising in a year, all of it heat and gas. Unit: kWh.</summary>
+    /// <summary>Energy that equalising on time would take in a year, all of it lost as heat and gas; a run says what it did take. Unit: kWh.</summary>
     /// <remarks>Equation: 365 / days × hours × rate × Ah × V / 1000.</remarks>
     public double EqualisingKwhPerYear => 365 / EqualiseEveryDays * EqualiseHours * EqualiseRate * AmpHours * Volts / 1000;
 
@@ -71,6 +71,7 @@ public sealed record LeadAcid(double AmpHours, double RatedHours, double Volts)
         {
             NameplateKwh = Math.Max(AmpHours * Volts / 1000, usableKwh), UsableKwh = usableKwh, MostChargeKw = mostKw, MostDischargeKw = mostKw,
             Taper = ChargeTaper.Lasting(fromShare, usableKwh, mostKw, Require.Within(absorptionHours, 0.5, 12, "h", nameof(absorptionHours))),
+            Equalising = EqualiseHours > 0 ? new Equalising(EqualiseEveryDays, EqualiseHours, EqualiseRate * AmpHours * Volts / 1000) : null,
         };
     }
 }

@@ -12,6 +12,7 @@ internal readonly record struct BatteryNumbers(double UsableKwh, double MostChar
         if (battery.Taper is not null) throw Throw.NotInASweep(nameof(Battery.Taper));
         if (battery.Temperatures is not null) throw Throw.NotInASweep(nameof(Battery.Temperatures));
         if (battery.SelfDischargePerMonth > 0) throw Throw.NotInASweep(nameof(Battery.SelfDischargePerMonth));
+        if (battery.Equalising is not null) throw Throw.NotInASweep(nameof(Battery.Equalising));
         if (battery.ReserveKwh > 0) throw Throw.NotInASweep(nameof(Battery.ReserveKwh));
         ConditionsCheck.Demand(battery);
         return new BatteryNumbers(battery.UsableKwh, Most(battery.MostChargeKw, @case), Most(battery.MostDischargeKw, @case),

@@ -12,6 +12,7 @@ internal sealed class YearsRun
     private double _batteryAge;
     private double _batteryCycles;
     private double _storedKwh;
+    private double _daysSinceEqualised;
 
     internal YearsRun(EnergySystem system, Conditions conditions, YearsAhead plan)
     {
@@ -26,6 +27,7 @@ internal sealed class YearsRun
         _factors = [.. conditions.Arrays.Select(_ => 1.0)];
         (_batteryAge, _batteryCycles) = (plan.BatteryAge, plan.BatteryCycles);
         _storedKwh = system.Battery?.StoredAtStartKwh ?? 0;
+        _daysSinceEqualised = system.Battery?.Equalising?.DaysSinceAtStart ?? 0;
     }
 
     internal YearOfFlows Next(int year, Control control, CancellationToken cancellation)
@@ -37,6 +39,7 @@ internal sealed class YearsRun
         var system = SystemNow();
         var flows = system.Run(conditions, control, null, cancellation);
         _storedKwh = system.Battery is { UsableKwh: > 0 } ? flows.StoredKwh[^1] : _storedKwh;
+        _daysSinceEqualised = flows.DaysSinceEqualised;
         return RowOf(year, flows.Totals, system, arrayFactor, EnergyCost(flows));
     }
 
@@ -64,7 +67,7 @@ internal sealed class YearsRun
         var isReplaced = _system.Battery is not null && _plan.ReplacesBattery && _plan.Battery.IsSpent(_batteryAge, _batteryCycles);
         var row = new YearOfFlows(year, totals, system.Battery?.UsableKwh ?? 0, age, _batteryCycles, arrayFactor, energyCost,
             isReplaced ? _plan.BatteryPrice * Math.Pow(1 + _plan.BatteryPriceGrowth, year) : 0) { IsBatteryReplaced = isReplaced };
-        if (isReplaced) (_batteryAge, _batteryCycles) = (0, 0);
+        if (isReplaced) (_batteryAge, _batteryCycles, _daysSinceEqualised) = (0, 0, 0);
         return row;
     }
 
@@ -101,7 +104,11 @@ internal sealed class YearsRun
         var usable = battery.UsableKwh * _plan.Battery.ShareLeft(_batteryAge, _batteryCycles);
         return _system with
         {
-            Battery = battery with { UsableKwh = usable, ReserveKwh = Math.Min(battery.ReserveKwh, usable), StoredAtStartKwh = Math.Min(_storedKwh, usable) },
+            Battery = battery with
+            {
+                UsableKwh = usable, ReserveKwh = Math.Min(battery.ReserveKwh, usable), StoredAtStartKwh = Math.Min(_storedKwh, usable),
+                Equalising = battery.Equalising is { } plan ? plan with { DaysSinceAtStart = _daysSinceEqualised } : null,
+            },
         };
     }
 

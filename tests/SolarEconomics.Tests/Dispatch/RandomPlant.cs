@@ -17,12 +17,14 @@ internal sealed record RandomPlant(EnergySystem System, Conditions Conditions, C
         from discharge in s_limitKw
         from efficiencies in Gen.Select(s_efficiency, s_efficiency)
         from shares in Gen.Select(Gen.Double[0, 1], Gen.Double[0, 1], Gen.Double[0, 0.5])
+        from equalising in Gen.Select(Gen.Bool, Gen.Double[0.1, 3], Gen.Double[0, 2])
         from taper in Gen.Select(Gen.Bool, Gen.Double[0, 0.95], Gen.Double[0.01, 1])
         select new Battery
         {
             UsableKwh = usable, MostChargeKw = charge, MostDischargeKw = discharge, ChargeEfficiency = efficiencies.Item1, DischargeEfficiency = efficiencies.Item2,
             StoredAtStartKwh = usable * shares.Item1, ReserveKwh = usable * shares.Item2, SelfDischargePerMonth = shares.Item3, StandbyW = 20 * shares.Item1,
             Taper = taper.Item1 ? new ChargeTaper(taper.Item2, taper.Item3) : null, Temperatures = new TemperatureLimits(0, -10, 45),
+            Equalising = equalising.Item1 ? new Equalising(1, 2, equalising.Item2) { DaysSinceAtStart = equalising.Item3 } : null,
         };
 
     private static readonly Gen<EnergySystem> s_system =
