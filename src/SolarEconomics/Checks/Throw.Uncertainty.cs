@@ -39,4 +39,8 @@ internal static partial class Throw
 
     internal static ArgumentException RangeTooFar(OutlookInput input, double low, double high) =>
         new(string.Create(CultureInfo.InvariantCulture, $"{input.Name}: found a range from {low} to {high}, expected one within {input.Lowest} to {input.Highest}."));
+
+    internal static ArgumentException NoAmountAt(OutlookInput input, double at, double found) =>
+        new(string.Create(CultureInfo.InvariantCulture,
+            $"{input.Name} at {at}: found the amount {found}, expected a finite number. Search a range that leaves this value out, or give a measure that has an amount there."));
 }

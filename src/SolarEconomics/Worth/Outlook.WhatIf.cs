@@ -63,14 +63,17 @@ public sealed partial class Outlook
     {
         ArgumentNullException.ThrowIfNull(range);
         measure ??= OutlookMeasure.Npv;
-        var (zeros, low, high) = ZeroSearch.Along(range, value => measure.Of(With(range.Input, value)));
-        var end = zeros.Count switch
+        var found = ZeroSearch.Along(range, value => measure.Of(With(range.Input, value)));
+        var end = found.Zeros.Count switch
         {
             1 => BreakEvenEnd.Found,
             > 1 => BreakEvenEnd.Several,
-            _ => low > 0 ? BreakEvenEnd.AlwaysAbove : BreakEvenEnd.AlwaysBelow,
+            _ => found.AtLow > 0 ? BreakEvenEnd.AlwaysAbove : BreakEvenEnd.AlwaysBelow,
         };
-        return new BreakEven(measure.Name, range, zeros, end, Round(low), Round(high), range.Input.ReadFrom(this));
+        return new BreakEven(measure.Name, range, found.Zeros, end, Round(found.AtLow), Round(found.AtHigh), range.Input.ReadFrom(this))
+        {
+            Jumps = found.Jumps, Looks = found.Looks, Unclear = found.Unclear,
+        };
     }
 
     /// <summary>All pairs of two inputs at which an amount is just 0.</summary>
@@ -87,16 +90,18 @@ public sealed partial class Outlook
         Require.Within(steps, 2, 101, "steps");
         measure ??= OutlookMeasure.Npv;
         var points = new List<(double, double)>();
+        var unclear = new List<double>();
         using var work = WorkProgress.Begin();
         var done = 0;
         foreach (var first in across.Steps(steps))
         {
             work.Report((double)done++ / steps);
             cancel.ThrowIfCancellationRequested();
-            var (zeros, _, _) = ZeroSearch.Along(solved, second => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second))));
-            points.AddRange(zeros.Select(zero => (first, zero)));
+            var found = ZeroSearch.Along(solved, second => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second))));
+            points.AddRange(found.Zeros.Select(zero => (first, zero)));
+            if (found.Unclear.Count > 0) unclear.Add(first);
         }
-        return new BreakEvenLine(measure.Name, across, solved, points, steps, Currency);
+        return new BreakEvenLine(measure.Name, across, solved, points, steps, Currency) { Unclear = unclear };
     }
 
     /// <summary>Net present value with every digit.</summary>

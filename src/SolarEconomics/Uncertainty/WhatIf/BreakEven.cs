@@ -13,6 +13,15 @@ namespace SolarEconomics;
 public sealed record BreakEven(
     string Measure, DeclaredRange Range, IReadOnlyList<double> Values, BreakEvenEnd End, Money AtLow, Money AtHigh, double AsItStands) : IFinding
 {
+    /// <summary>Those of <see cref="Values"/> at which the amount leaps over 0 from one side to the other and is 0 nowhere near. Default: none.</summary>
+    public IReadOnlyList<double> Jumps { get; init; } = [];
+
+    /// <summary>How many values of the input were looked at. Default: 0, not known.</summary>
+    public int Looks { get; init; }
+
+    /// <summary>Stretches in which two more values could lie, as looking closer would have taken too long. Default: none.</summary>
+    public IReadOnlyList<(double Low, double High)> Unclear { get; init; } = [];
+
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
@@ -29,7 +38,14 @@ public sealed record BreakEven(
         };
         return new Finding(figure, words)
         {
-            Notes = [$"Searched {span}; {ends}."],
+            Notes =
+            [
+                $"Searched {span}; {ends}.",
+                .. Looks == 0 ? [] : (string[])[$"Looked at {Looks.ToString(culture)} values, closer where the amount bends near 0. Two crossings between neighbouring values " +
+                    "are missed only where it bends over four times more sharply than around them."],
+                .. Jumps.Select(j => $"At {Input(j)} the {Measure} leaps over 0: below it lies one side, above it the other, and no value gives just 0."),
+                .. Unclear.Select(u => $"Not ruled out: two more values between {Input(u.Low)} and {Input(u.High)}. Search that stretch by itself."),
+            ],
             Cautions = [Cautions.Money],
         };
     }

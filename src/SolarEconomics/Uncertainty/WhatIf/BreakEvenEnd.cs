@@ -9,9 +9,9 @@ public enum BreakEvenEnd
     /// <summary>Several values: the amount crosses 0 more than once.</summary>
     Several,
 
-    /// <summary>None: the amount is above 0 over the whole range.</summary>
+    /// <summary>None: the amount is above 0 wherever it was looked at.</summary>
     AlwaysAbove,
 
-    /// <summary>None: the amount is below 0 over the whole range.</summary>
+    /// <summary>None: the amount is below 0 wherever it was looked at.</summary>
     AlwaysBelow,
 }

@@ -12,6 +12,9 @@ namespace SolarEconomics;
 public sealed record BreakEvenLine(
     string Measure, DeclaredRange Across, DeclaredRange Solved, IReadOnlyList<(double Across, double Solved)> Points, int Steps, Currency Currency) : IFinding
 {
+    /// <summary>Steps (values across) at which more values could lie than were found, as looking closer would have taken too long. Default: none.</summary>
+    public IReadOnlyList<double> Unclear { get; init; } = [];
+
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
@@ -29,6 +32,7 @@ public sealed record BreakEvenLine(
                 new FindingTable($"Where the {Measure} is 0", [Across.Input.Name, Solved.Input.Name],
                     [.. Points.Select(p => (IReadOnlyList<string>)[First(p.Across), Second(p.Solved)])]),
             ],
+            Notes = Unclear.Count == 0 ? [] : [$"Not ruled out: more values at {string.Join(", ", Unclear.Select(First))} of the {Across.Input.Name}. Search a narrower range there."],
             Cautions = [Cautions.Money],
         };
     }
