@@ -27,9 +27,16 @@ internal static partial class Throw
         new(nameof(growth), growth, string.Create(CultureInfo.InvariantCulture,
             $"Found growth of {growth * 100:0.##} % a year and a rate of {rate * 100:0.##} %, expected growth below the rate: the sum of all years has no end. Give a number of years."));
 
-    internal static ArgumentException NoMirr(double paid, double received, int years) =>
+    internal static ArgumentException NoMirr(double paid, double received, double years) =>
         new(string.Create(CultureInfo.InvariantCulture,
-            $"No modified rate of return: {paid:#,0.##} is paid and {received:#,0.##} received over {years} years, expected both above 0 and at least one year. Check the signs."));
+            $"No modified rate of return: {paid:#,0.##} is paid and {received:#,0.##} received over {years:0.##} year{(years == 1 ? "" : "s")}, expected both above 0 and at least one year. Check the signs."));
+
+    internal static ArgumentException OneDayOnly(LocalDate day) =>
+        new($"Found {Day(day)} as the first day and the last, expected two days or more: a yearly rate or amount needs a length of time.");
+
+    internal static ArgumentException OutsideStudy(string part, DatedMoneyFlow flow, DateSpan study) =>
+        new($"Found {part} from {Day(flow.FirstDate)} to {Day(flow.LastDate)} in a study from {Day(study.Start)} to {Day(study.End)}, expected a study of a day or more and no payment before or after it. " +
+            "Lengthen the study, or end the part with a residual value.");
 
     internal static ArgumentException NeverRepaid(double rate, double payment, double presentValue, double futureValue) =>
         new(string.Create(CultureInfo.InvariantCulture,

@@ -28,6 +28,10 @@ internal static class Wording
 
     internal static string Years(double years, CultureInfo culture) => Minus(years.ToString("0.0", culture)) + " years";
 
+    /// <summary>A number with what it counts: <c>1 year</c>, <c>25 years</c>.</summary>
+    internal static string Count(int number, string noun, CultureInfo culture) =>
+        Minus(number.ToString("#,0", culture)) + " " + noun + (number == 1 ? "" : "s");
+
     internal static string Percent(double fraction, CultureInfo culture) => Minus((fraction * 100).ToString("0.0", culture)) + " %";
 
     internal static string Day(LocalDate day, CultureInfo culture) => day.ToString("d MMM uuuu", culture);

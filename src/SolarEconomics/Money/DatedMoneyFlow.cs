@@ -24,6 +24,9 @@ public sealed class DatedMoneyFlow
     /// <summary>The day of the first payment.</summary>
     public LocalDate FirstDate => _amounts[0].Date;
 
+    /// <summary>The day of the last payment.</summary>
+    public LocalDate LastDate => _amounts[^1].Date;
+
     /// <summary>The plain sum of all payments.</summary>
     /// <exception cref="OverflowException">It is beyond 7.9e28.</exception>
     public Money Total => _amounts.Aggregate(new Money(0, Currency, Basis), (sum, a) => sum + new Money(a.Amount, Currency, Basis));
@@ -65,6 +68,8 @@ public sealed class DatedMoneyFlow
     /// <exception cref="MixedMoneyException">Currency or basis differ.</exception>
     public DatedMoneyFlow With(LocalDate date, Money amount) =>
         this + new DatedMoneyFlow([new DatedAmount(date, amount.Amount)], amount.Currency, amount.Basis);
+
+    internal Money InMoney(double amount) => new(Throw.IfTooLarge(amount), Currency, Basis);
 
     /// <summary>Prints the number of payments, currency and basis, not the amounts.</summary>
     public override string ToString() =>

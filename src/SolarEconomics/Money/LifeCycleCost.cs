@@ -11,14 +11,21 @@ namespace SolarEconomics;
 public sealed record LifeCycleCost(
     IReadOnlyList<(string Name, Money PresentCost)> Parts, Money Total, Money PerYear, Rate DiscountRate, int Years) : IFinding
 {
+    /// <summary>The days of the study; <see langword="null"/> where it goes by years.</summary>
+    public DateSpan? Study { get; init; }
+
+    /// <summary>How days became years; <see langword="null"/> where the study goes by years.</summary>
+    public DayCount? DaysCounted { get; init; }
+
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
+        var span = Study is { } study ? $"from {Wording.Days(study, culture)}" : $"over {Wording.Count(Years, "year", culture)}";
         return new Finding(
             Print(Total) + " " + Total.Currency,
-            $"is the life-cycle cost over {Years.ToString(culture)} years in today's value, {Print(PerYear)} {PerYear.Currency} a year.")
+            $"is the life-cycle cost {span} in {(Study is null ? "today's value" : "value on the first day")}, {Print(PerYear)} {PerYear.Currency} a year.")
         {
-            Notes = [$"Discount rate: {DiscountRate}. Prices: {Total.Basis}."],
+            Notes = [$"Discount rate: {DiscountRate}. Prices: {Total.Basis}." + (DaysCounted is { } count ? $" Years are {DayCountWords.Say(count)}." : "")],
             Tables =
             [
                 new FindingTable($"Present cost ({Total.Currency})", ["Part", "Present cost"],

@@ -112,7 +112,7 @@ public static partial class TimeValue
     public static double NominalRate(double realRate, double inflation) =>
         Rate.Asked(realRate) + Rate.Asked(inflation) + realRate * inflation;
 
-    private static double LevelWorth(double rate, int years) => rate == 0 ? years : -Growth.OverPeriods(rate, -years) / rate;
+    private static double LevelWorth(double rate, double years) => rate == 0 ? years : -Growth.OverPeriods(rate, -years) / rate;
 
     private static int Life(int years, [CallerArgumentExpression(nameof(years))] string name = "") =>
         years is >= 1 and <= 1000 ? years : throw Throw.BadLife(years, name);

@@ -56,16 +56,16 @@ public static partial class TimeValue
     public static PaybackDates Payback(DatedMoneyFlow flow)
     {
         ArgumentNullException.ThrowIfNull(flow);
-        var sum = 0m;
+        var sum = flow.InMoney(0);
         LocalDate? first = null;
         LocalDate? lasting = null;
         foreach (var day in flow.Amounts.GroupBy(a => a.Date))
         {
-            sum += day.Sum(a => a.Amount);
-            lasting = sum < 0 ? null : lasting ?? day.Key;
+            foreach (var payment in day) sum += new Money(payment.Amount, flow.Currency, flow.Basis);
+            lasting = sum.Amount < 0 ? null : lasting ?? day.Key;
             first ??= lasting;
         }
-        return new PaybackDates(first, lasting, flow.Total);
+        return new PaybackDates(first, lasting, sum);
     }
 
     private static PaybackYears DiscountedPaybackOf(ReadOnlySpan<double> flow, double rate)

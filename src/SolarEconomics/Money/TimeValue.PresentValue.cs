@@ -91,7 +91,7 @@ public static partial class TimeValue
     {
         var perYear = RateOf(flow, rate);
         var (values, years) = Timed(flow, count);
-        return new Money(Throw.IfTooLarge(RateSolver.ValueAt(values, years, perYear)), flow.Currency, flow.Basis);
+        return flow.InMoney(RateSolver.ValueAt(values, years, perYear));
     }
 
     /// <summary>The flow's value at the start of year 0. A missing flow and a rate of the other basis are refused here, for all measures of a flow of money.</summary>

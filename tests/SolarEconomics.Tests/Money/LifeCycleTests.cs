@@ -21,7 +21,7 @@ public sealed class LifeCycleTests
         var cost = TimeValue.Lcoe(MoneyFlow.Nominal(Eur, -9000, -90), [0, 6000], Rate.Nominal(0.06), EnergyCounted.Delivered);
         var finding = cost.Say(CultureInfo.InvariantCulture);
         Assert.Equal("1.6050 EUR/kWh", finding.Figure); // by hand: (9000 + 90/1.06) / (6000/1.06)
-        Assert.Equal("is the nominal levelised cost per delivered kWh over 1 years: 9,085 EUR of costs over 5,660 kWh, both discounted.", finding.Words);
+        Assert.Equal("is the nominal levelised cost per delivered kWh over 1 year: 9,085 EUR of costs over 5,660 kWh, both discounted.", finding.Words);
         Assert.Contains(finding.Notes, n => n.Contains("6.00 % a year, nominal", StringComparison.Ordinal));
     }
 
@@ -63,7 +63,7 @@ public sealed class LifeCycleTests
 
     [Fact]
     public void Mirr_needs_a_payment_and_a_return() =>
-        Assert.Equal("No modified rate of return: 0 is paid and 110 received over 1 years, expected both above 0 and at least one year. Check the signs.",
+        Assert.Equal("No modified rate of return: 0 is paid and 110 received over 1 year, expected both above 0 and at least one year. Check the signs.",
             Assert.Throws<ArgumentException>(() => TimeValue.Mirr([10, 100], 0, 0)).Message);
 
     [Fact]

@@ -55,7 +55,7 @@ public sealed class MoneyWordsTests
     {
         var real = MoneyFlow.Of(PriceBasis.RealOf(2026), Eur, -9000, -90);
         var finding = TimeValue.Lcoe(real, [0, 6000], Rate.Real(0.06), EnergyCounted.GeneratedAc).Say(CultureInfo.InvariantCulture);
-        Assert.Equal("is the real levelised cost per generated AC kWh over 1 years: 9,085 EUR of costs over 5,660 kWh, both discounted.", finding.Words);
+        Assert.Equal("is the real levelised cost per generated AC kWh over 1 year: 9,085 EUR of costs over 5,660 kWh, both discounted.", finding.Words);
         Assert.Equal(
             [
                 "Discount rate: 6.00 % a year, real.",
