@@ -22,9 +22,13 @@ internal static class Require
     internal static double Efficiency(double value, [CallerMemberName] string name = "") =>
         value is > 0 and <= 1
             ? value
-            : throw new ArgumentOutOfRangeException(name, value, value is > 1 and <= 100
-                ? string.Create(CultureInfo.InvariantCulture, $"Expected a fraction above 0 and up to 1: nothing gives more than it takes. If you mean {value} %, write {value / 100}.")
-                : "Expected a fraction above 0 and up to 1; 85 % is written 0.85.");
+            : throw new ArgumentOutOfRangeException(name, value, value switch
+            {
+                // No part of a plant has an efficiency of a few per cent: 1.2 is a slip, 92 is per cent.
+                > 10 and <= 100 => string.Create(CultureInfo.InvariantCulture, $"Expected a fraction above 0 and up to 1: nothing gives more than it takes. If you mean {value} %, write {value / 100}."),
+                > 1 => "Expected a fraction above 0 and up to 1: nothing gives more than it takes. 85 % is written 0.85.",
+                _ => "Expected a fraction above 0 and up to 1; 85 % is written 0.85.",
+            });
 
     internal static double AtLeastZero(double value, string unit, [CallerMemberName] string name = "") =>
         value >= 0 && double.IsFinite(value)

@@ -51,7 +51,7 @@ internal static partial class Throw
 
     internal static ImpossibleOrderException ImpossibleOrder(string control, string field, int interval, LocalDateTime at, double found, double most, string because) =>
         new(string.Create(CultureInfo.InvariantCulture,
-            $"Control \"{control}\" ordered {field} {found:0.######} in interval {interval} ({Local(at)}), expected 0 to {most:0.######} kWh: {because}. Take the smaller of the wish and what Situation allows."),
+            $"Control \"{control}\" ordered {field} {found:0.######} in interval {interval} ({Local(at)}), expected {(double.IsPositiveInfinity(most) ? "0 or more" : string.Create(CultureInfo.InvariantCulture, $"0 to {most:0.######}"))} kWh: {because}. Take the smaller of the wish and what Situation allows."),
             field, interval);
 
     internal static ImpossibleOrderException BothWays(string control, int interval, LocalDateTime at, double chargeKwh, double dischargeKwh) =>

@@ -20,11 +20,11 @@ public abstract record Control
     public static Control SelfConsumption { get; } = new SelfConsumption();
 
     /// <summary>A control written as one expression.</summary>
-    /// <param name="name">What it is called in results.</param>
+    /// <param name="name">What it is called in results; not empty.</param>
     /// <param name="decide">Decides one interval.</param>
     public static Control Of(string name, Func<Situation, Order> decide)
     {
-        ArgumentNullException.ThrowIfNull(name);
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(decide);
         return new OwnControl(name, decide);
     }

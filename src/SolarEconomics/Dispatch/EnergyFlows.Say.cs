@@ -81,8 +81,14 @@ public sealed partial class EnergyFlows : IFinding
         return rule + $", the longest wait {longest.WaitedDays.ToString("0.#", culture)} days from {longest.Due.ToString("d MMM uuuu", culture)}.";
     }
 
+    private static string TooMuchOf(DeferrableLoad load, CultureInfo culture) =>
+        $"The waiting load \"{load.Name}\" asks for {load.KwhPerDay.ToString("#,0.##", culture)} kWh a day, and its hours {load.Between} at {load.MostKw.ToString("#,0.###", culture)} kW hold "
+        + $"{load.MostKwhPerDay.ToString("#,0.##", culture)}: whatever the plant does, the rest is late or given up.";
+
     private IEnumerable<string> Notes(FlowTotals totals, CultureInfo culture)
     {
+        foreach (var load in Conditions.Deferrable)
+            if (load.KwhPerDay > load.MostKwhPerDay + DustKwh) yield return TooMuchOf(load, culture);
         if (Deferrable.Count > 0) yield return "A waiting load is late after its deadline and given up when it can no longer be tried; what is given up counts as wanted and not served.";
         yield return $"Control: {ControlName}. Generation serves the plant's standby, then use, then the battery, then export; use is then served by generator, battery, grid.";
         yield return $"Netted inside intervals of {Time.Hours[0].ToString("0.##", culture)} h with all phases as one: use met by generation is an upper bound, clipping a lower one.";

@@ -17,6 +17,9 @@ public sealed record DeferrableLoad(string Name, double KwhPerDay, double MostKw
     /// <summary>The most it takes. Unit: kW.</summary>
     public double MostKw { get; init => field = Require.AtLeastZero(value, "kW"); } = Require.AtLeastZero(MostKw, "kW", nameof(MostKw));
 
+    /// <summary>The most that its hours hold on a day without a change of the clock. Unit: kWh.</summary>
+    public double MostKwhPerDay => MostKw * Between.Hours;
+
     /// <summary>Days of the week on which it starts. Default: empty, all of them.</summary>
     public IReadOnlyList<NodaTime.IsoDayOfWeek> Days { get; init; } = [];
 

@@ -1,12 +1,12 @@
 namespace SolarEconomics;
 
 /// <summary>A generator that feeds the board. In an interval it runs whole or not at all.</summary>
-/// <param name="RatedKw">Rated power. Unit: kW. Range: above 0.</param>
+/// <param name="RatedKw">Rated power. Unit: kW. Range: 0.001 to 1,000.</param>
 /// <param name="Fuel">Fuel against output.</param>
 public sealed record Generator(double RatedKw, FuelLine Fuel)
 {
     /// <summary>Rated power. Unit: kW.</summary>
-    public double RatedKw { get; init => field = Require.Within(value, 0.001, 10_000, "kW of rated power", nameof(RatedKw)); } = Require.Within(RatedKw, 0.001, 10_000, "kW of rated power", nameof(RatedKw));
+    public double RatedKw { get; init => field = Checked(value); } = Checked(RatedKw);
 
     /// <summary>Below this share of its rated power it burns fuel as at it: an engine under light load fouls and gains nothing. Range: 0 to 1. Default: 0.3.</summary>
     /// <remarks>Common practice, no source.</remarks>
@@ -32,4 +32,6 @@ public sealed record Generator(double RatedKw, FuelLine Fuel)
             if (hours.Contains(minuteOfDay)) return true;
         return false;
     }
+
+    private static double Checked(double ratedKw) => Require.Within(ratedKw, 0.001, 1000, "kW of rated power; 4,500 W is written 4.5", nameof(RatedKw));
 }

@@ -68,7 +68,7 @@ public sealed partial record Battery
     /// <remarks>Equation: each way is the square root of the round trip. Source: storage-1.</remarks>
     public static Battery Of(double usableKwh, double roundTrip, double powerKw = double.PositiveInfinity)
     {
-        var oneWay = Math.Sqrt(Require.Efficiency(roundTrip));
+        var oneWay = Math.Sqrt(Require.Efficiency(roundTrip, nameof(roundTrip)));
         return new Battery { UsableKwh = usableKwh, ChargeEfficiency = oneWay, DischargeEfficiency = oneWay, MostChargeKw = powerKw, MostDischargeKw = powerKw };
     }
 
@@ -81,6 +81,6 @@ public sealed partial record Battery
     public static Battery OfAmpHours(double ampHours, double volts, double usableShare)
     {
         var nameplateKwh = Require.Within(ampHours, 0, 100_000, "Ah") * Require.Within(volts, 1, 1500, "V, the nominal voltage of the bank") / 1000;
-        return new Battery { NameplateKwh = nameplateKwh, UsableKwh = nameplateKwh * Require.Efficiency(usableShare) };
+        return new Battery { NameplateKwh = nameplateKwh, UsableKwh = nameplateKwh * Require.Efficiency(usableShare, nameof(usableShare)) };
     }
 }

@@ -19,6 +19,9 @@ public readonly record struct HourSpan
     /// <summary>Minute of the day at which they end, excluded. Range: 1 to 1440; below <see cref="FromMinute"/> across midnight.</summary>
     public int UntilMinute { get; }
 
+    /// <summary>Length by the clock. Unit: h. Range: 0 to 24.</summary>
+    public double Hours => ((UntilMinute >= FromMinute ? 0 : 1440) + UntilMinute - FromMinute) / 60.0;
+
     /// <summary>All hours of a day.</summary>
     public static HourSpan WholeDay => new(0, 1440);
 
@@ -45,7 +48,7 @@ public readonly record struct HourSpan
     /// <summary>Whether a minute of the day lies in the hours.</summary>
     /// <param name="minute">0 to 1439.</param>
     public bool Contains(int minute) =>
-        FromMinute < UntilMinute ? minute >= FromMinute && minute < UntilMinute : minute >= FromMinute || minute < UntilMinute;
+        FromMinute <= UntilMinute ? minute >= FromMinute && minute < UntilMinute : minute >= FromMinute || minute < UntilMinute;
 
     /// <summary>Prints <c>17:00–19:00</c>.</summary>
     public override string ToString() => Clock(FromMinute) + "–" + Clock(UntilMinute);

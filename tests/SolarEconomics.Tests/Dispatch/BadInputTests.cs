@@ -26,6 +26,25 @@ public class BadInputTests
     }
 
     [Fact]
+    public void What_was_handed_over_is_named_as_its_caller_named_it()
+    {
+        Assert.Equal("roundTrip", Assert.Throws<ArgumentOutOfRangeException>(() => Battery.Of(10, 92)).ParamName);
+        Assert.Equal("usableShare", Assert.Throws<ArgumentOutOfRangeException>(() => Battery.OfAmpHours(200, 48, 50)).ParamName);
+        // A slip above 1 is no percentage.
+        Assert.DoesNotContain("1.2 %", Assert.Throws<ArgumentOutOfRangeException>(() => new Battery { UsableKwh = 5, ChargeEfficiency = 1.2 }).Message, StringComparison.Ordinal);
+        Assert.Contains("4,500 W is written 4.5", Assert.Throws<ArgumentOutOfRangeException>(() => new Generator(4500, new FuelLine(0.1, 0.3))).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => Control.Of(" ", _ => Order.Rest));
+    }
+
+    [Fact]
+    public void An_order_with_no_upper_end_says_0_or_more()
+    {
+        var control = Control.Of("mine", _ => Order.Rest with { MostExportKwh = -1 });
+        var error = Assert.Throws<ImpossibleOrderException>(() => Made.Run(new EnergySystem(), [1], [1], control));
+        Assert.Contains("ordered MostExportKwh -1 in interval 0 (1 Jan 2025, 00:00), expected 0 or more kWh", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_capacity_in_watt_hours_or_amp_hours_is_asked_back()
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => Battery.Of(9600, 0.9));

@@ -25,4 +25,22 @@ public class WaitingWordsTests
     [Fact]
     public void A_run_without_waiting_loads_has_no_table_of_them() =>
         Assert.DoesNotContain(Made.Run(new EnergySystem(), [1], [1]).Say(CultureInfo.InvariantCulture).Tables, t => t.Caption.StartsWith("Loads that may wait", StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData(5, true)]
+    [InlineData(4, false)]
+    public void A_waiting_load_that_its_own_hours_cannot_hold_is_named(double kwhPerDay, bool isNamed)
+    {
+        var conditions = new Conditions(LoadSeries.Of(Made.HoursOf(24), new double[24])) { Deferrable = [new DeferrableLoad("car", kwhPerDay, 2, HourSpan.Parse("23:00-01:00"))] };
+        var notes = string.Join(' ', new EnergySystem().Run(conditions, Control.SelfConsumption).Say(CultureInfo.InvariantCulture).Notes);
+        Assert.Equal(isNamed, notes.Contains("\"car\" asks for 5 kWh a day, and its hours 23:00–01:00 at 2 kW hold 4", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void No_hours_contain_no_minute_and_a_day_has_24()
+    {
+        Assert.False(default(HourSpan).Contains(0));
+        Assert.False(default(HourSpan).Contains(720));
+        Assert.Equal([0, 24, 2, 2.5], new[] { default, HourSpan.WholeDay, HourSpan.Parse("23:00-01:00"), HourSpan.Parse("10:00-12:30") }.Select(h => h.Hours));
+    }
 }
