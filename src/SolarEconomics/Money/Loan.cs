@@ -1,7 +1,7 @@
 namespace SolarEconomics;
 
 /// <summary>A loan with level payments at period ends, and what offers add to it: fees, a balloon, extra payments.</summary>
-/// <param name="Amount">Amount lent. Range: above 0. Loans are nominal.</param>
+/// <param name="Amount">Amount lent. Range: above 0 to 1e15. Loans are nominal.</param>
 /// <param name="RatePerPeriod">Interest per period, a fraction: 0.06/12 for 6 % a year quoted monthly. Range: 0 to below 1.</param>
 /// <param name="Payments">Number of payments. Range: 1 to 10,000.</param>
 /// <remarks>Immutable. Not credit advice: compare offers by <see cref="AprPerYear"/>, which counts the fees.</remarks>
@@ -25,16 +25,15 @@ public sealed record Loan(Money Amount, double RatePerPeriod, int Payments)
     /// <summary>The level payment without fees, not rounded.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A number of the loan is out of range.</exception>
     /// <remarks>Equation: see <see cref="TimeValue.Pmt"/>. Source: money-10.</remarks>
-    public Money Payment => Amount with { Amount = (decimal)-TimeValue.Pmt(Checked().RatePerPeriod, Payments, (double)Amount.Amount, -(double)Balloon) };
+    public Money Payment => Amount with { Amount = Checked().PlannedPrincipal(1) + (Amount.Amount * (decimal)RatePerPeriod) };
 
     /// <summary>The table of payments with every digit kept.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A number of the loan is out of range.</exception>
-    public LoanTable Table() => LoanTable.Of(Checked(), amount => amount);
+    public LoanTable Table() => LoanTable.Exact(Checked());
 
     /// <summary>The table of payments as a lender writes it: payment and interest rounded to the currency's smallest coin, half up; the last payment takes up the rest.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A number of the loan is out of range.</exception>
-    public LoanTable TableInCoins() =>
-        LoanTable.Of(Checked(), amount => Math.Round(amount, Amount.Currency.MinorDigits, MidpointRounding.AwayFromZero));
+    public LoanTable TableInCoins() => LoanTable.InCoins(Checked());
 
     /// <summary>The rate that counts interest and fees, as an effective rate per year (the European annual percentage rate of charge).</summary>
     /// <exception cref="NoSingleRateException">What is paid never equals what was got.</exception>
@@ -60,6 +59,16 @@ public sealed record Loan(Money Amount, double RatePerPeriod, int Payments)
         return MoneyFlow.Of(Amount.Basis, Amount.Currency, flow);
     }
 
+    /// <summary>Principal in a payment of the plan, without extra payments and without the balloon.</summary>
+    /// <remarks>Equation: (A - B)·i·(1 + i)^(k - 1 - n) / (1 - (1 + i)^-n); (A - B)/n at rate 0. Source: money-10.</remarks>
+    internal decimal PlannedPrincipal(int number)
+    {
+        var repaid = Amount.Amount - Balloon;
+        if (RatePerPeriod == 0) return repaid / Payments;
+        var growth = Growth.LogOnePlus(RatePerPeriod);
+        return repaid * (decimal)(RatePerPeriod * Math.Exp((number - 1 - Payments) * growth) / -Growth.ExpMinusOne(-Payments * growth));
+    }
+
     private double PeriodCost() =>
         TimeValue.Irr([(double)(Amount.Amount - UpfrontFee), .. Table().Rows.Select(r => -(double)r.Paid)]);
 
@@ -67,6 +76,7 @@ public sealed record Loan(Money Amount, double RatePerPeriod, int Payments)
     {
         if (Amount.Amount <= 0) throw Throw.CostNotPositive((double)Amount.Amount);
         if (Rate.AskedPerPeriod(RatePerPeriod) < 0) throw Throw.PeriodRateAskedBack(RatePerPeriod);
+        Require.Within((double)Amount.Amount, 0, 1e15, "money, without a sign", nameof(Amount));
         Require.Within(Payments, 1, 10_000, "payments");
         Require.Within(PaymentsPerYear, 1, 366, "payments a year");
         foreach (var amount in ExtraPayments.Values.Concat([Balloon, UpfrontFee, FeePerPayment]))

@@ -76,6 +76,54 @@ public sealed class LoanTests
     }
 
     [Fact]
+    public void A_loan_too_dear_for_any_digit_of_principal_is_interest_until_its_last_payments() // by hand: 0.9 × 1,000 at first; what is owed before the last is 1,000 · 0.9 / 1.9
+    {
+        var loan = new Loan(Money.Nominal(1000, Eur), 0.9, 10_000);
+        var table = loan.Table();
+        Assert.Equal(10_000, table.Rows.Count);
+        Assert.Equal(900, loan.Payment.Amount);
+        Assert.Equal(1000m, table.Rows[9_000].Balance);
+        Assert.Equal(1000 * 0.9 / 1.9, (double)table.Rows[^2].Balance, 1e-9);
+        Assert.Equal(900, (double)table.Rows[^1].Paid, 1e-9);
+    }
+
+    [Fact]
+    public void Whatever_the_rate_and_length_each_payment_is_the_level_one_and_the_loan_ends_at_0() =>
+        Gen.Select(Gen.Double[0, 0.99], Gen.Int[0, 5], Gen.Int[1, 10_000], Gen.Double[1, 1e15]).Sample((rate, powers, payments, amount) =>
+        {
+            var loan = new Loan(Money.Nominal((decimal)amount, Eur), rate * Math.Pow(10, -powers), payments);
+            var (table, payment) = (loan.Table(), loan.Payment.Amount);
+            Assert.Equal(payments, table.Rows.Count);
+            Assert.Equal(0, table.Rows[^1].Balance);
+            Assert.Equal((double)loan.Amount.Amount, (double)table.Rows.Sum(r => r.Principal), 1e-12 * amount);
+            Assert.All(table.Rows, r => Assert.InRange(Math.Abs(r.Paid - payment), 0, 1e-11m * (decimal)amount));
+            Assert.All(table.Rows, r => Assert.InRange(r.Principal, 0, loan.Amount.Amount));
+            Assert.Equal(-TimeValue.Pmt(Math.Min(loan.RatePerPeriod, 0.05), payments, amount),
+                (double)(loan with { RatePerPeriod = Math.Min(loan.RatePerPeriod, 0.05) }).Payment.Amount, 1e-9 * amount);
+            Assert.Equal(0, loan.TableInCoins().Rows[^1].Balance);
+        }, iter: 60);
+
+    [Fact]
+    public void A_table_with_extra_payments_and_a_balloon_is_that_of_the_naive_walk() =>
+        Gen.Select(Gen.Double[0, 0.02], Gen.Int[2, 240], Gen.Double[1_000, 1e5], Gen.Double[0, 1_000], Gen.Dictionary(Gen.Int[1, 240], Gen.Double[0, 2_000])[0, 5])
+            .Sample((rate, payments, amount, balloon, extras) =>
+            {
+                var loan = new Loan(Money.Nominal((decimal)amount, Eur), rate, payments)
+                {
+                    Balloon = (decimal)balloon, ExtraPayments = extras.ToDictionary(e => e.Key, e => (decimal)e.Value),
+                };
+                var (payment, owed) = (-TimeValue.Pmt(rate, payments, amount, -balloon), amount);
+                foreach (var row in loan.Table().Rows)
+                {
+                    // Payment less interest, the walk that the table itself cannot go where digits run out.
+                    owed -= row.Number == payments ? owed : Math.Min(payment - (owed * rate), owed);
+                    owed -= Math.Min(extras.GetValueOrDefault(row.Number), owed);
+                    Assert.Equal(owed, (double)row.Balance, 1e-9 * amount * Math.Pow(1 + rate, payments));
+                }
+                Assert.Equal(0, owed, 1e-6);
+            });
+
+    [Fact]
     public void A_nought_per_cent_offer_with_a_fee_has_a_cost()
     {
         var offer = new Loan(Money.Nominal(6000, Eur), 0, 24) { UpfrontFee = 300 };

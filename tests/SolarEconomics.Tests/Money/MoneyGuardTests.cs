@@ -12,6 +12,7 @@ public sealed class MoneyGuardTests
     public static TheoryData<string, Loan> BadLoans => new()
     {
         { "Found a cost of 0,", Good with { Amount = Money.Nominal(0, Eur) } },
+        { "Expected a number from 0 to 1000000000000000 (money, without a sign).", Good with { Amount = Money.Nominal(1e27m, Eur) } },
         { "Found a rate of -0.01 per period", Good with { RatePerPeriod = -0.01 } },
         { "Found a rate of 1 per period", Good with { RatePerPeriod = 1 } },
         { "Found a rate of -1 per period", Good with { RatePerPeriod = -1 } },
