@@ -39,6 +39,10 @@ internal static partial class Throw
         new("entries", entry.Amount.Amount, $"Found {entry.Amount} for {LedgerKinds.WordOf(entry.Kind)} on {Day(entry.Date)}, expected 0 or more: " +
             "the kind says which way money went, and money back is kind refund or sale.");
 
+    internal static ArgumentOutOfRangeException EntryTooLarge(LedgerEntry entry, Money amount) =>
+        new("entries", amount.Amount, $"Found {amount} for {LedgerKinds.WordOf(entry.Kind)} on {Day(entry.Date)}, expected at most 1,000,000,000,000: " +
+            "check the digits, sums of such amounts are no money.");
+
     internal static MixedMoneyException MixedLedger(LedgerEntry a, LedgerEntry b) =>
         new($"Found {a.Amount.Currency} ({a.Origin ?? Day(a.Date)}) together with {b.Amount.Currency} ({b.Origin ?? Day(b.Date)}), expected one currency. " +
             "Enter each payment in the currency of the site, at the rate of its day.");

@@ -76,7 +76,7 @@ public sealed partial class EnergyFlows : IFinding
         var rule = $"Equalising: every {plan.EveryDays.ToString("0.#", culture)} days, once the battery is full, {plan.NeededKwh.ToString("#,0.0", culture)} kWh beyond full, all of it heat and gas; ";
         if (Equalising.Count == 0) return rule + "none was due.";
         var done = Equalising.Count(charge => charge.Done is not null);
-        rule += $"complete {done.ToString(culture)} of {Equalising.Count.ToString(culture)} times that it was due";
+        rule += $"complete {done.ToString(culture)} of {Wording.Count(Equalising.Count, "time", culture)} that it was due";
         var longest = Equalising.MaxBy(charge => charge.WaitedDays)!;
         return rule + $", the longest wait {longest.WaitedDays.ToString("0.#", culture)} days from {longest.Due.ToString("d MMM uuuu", culture)}.";
     }

@@ -32,6 +32,16 @@ internal static class Wording
     internal static string Count(int number, string noun, CultureInfo culture) =>
         Minus(number.ToString("#,0", culture)) + " " + noun + (number == 1 ? "" : "s");
 
+    /// <summary>The same for a measured amount, one as it is written: <c>1 hour</c>, <c>1.5 hours</c>.</summary>
+    internal static string Count(double number, string format, string noun, CultureInfo culture)
+    {
+        var written = Minus(number.ToString(format, culture));
+        return written + " " + noun + (written == "1" ? "" : "s");
+    }
+
+    /// <summary>The same for messages, which are in one language: <c>1 year</c>, <c>25 years</c>.</summary>
+    internal static string Count(int number, string noun) => Count(number, noun, CultureInfo.InvariantCulture);
+
     internal static string Percent(double fraction, CultureInfo culture) => Minus((fraction * 100).ToString("0.0", culture)) + " %";
 
     internal static string Day(LocalDate day, CultureInfo culture) => day.ToString("d MMM uuuu", culture);

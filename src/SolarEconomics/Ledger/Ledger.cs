@@ -31,13 +31,17 @@ public sealed partial class Ledger
     /// <summary>A ledger of entries written in code.</summary>
     /// <param name="entries">Entries in any order, one of them a purchase.</param>
     /// <exception cref="RecordException">There is no purchase.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">An amount or own hours below 0: the kind says which way money went.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An amount or own hours below 0 (the kind says which way money went), or an amount above 1e12.</exception>
     public static Ledger From(params IEnumerable<LedgerEntry> entries)
     {
         var list = entries.ToArray();
         foreach (var entry in list)
         {
             if (entry.Amount.Amount < 0) throw Throw.NegativeEntry(entry);
+            foreach (var amount in new[] { entry.Amount, entry.MarketPrice ?? entry.Amount })
+            {
+                if (amount.Amount > LedgerRow.MostMoney) throw Throw.EntryTooLarge(entry, amount);
+            }
             Require.Within(entry.OwnHours, 0, 1e5, "hours");
         }
         return new Ledger(list, []);
@@ -65,7 +69,7 @@ public sealed partial class Ledger
     public DatedMoneyFlow OwnerCashFlows() => Flow(e => e.Class is not LedgerClass.NoMoney, e => e.CashFlow.Amount);
 
     /// <summary>The project's cash flows with the owner's hours paid at a stated rate.</summary>
-    /// <param name="ratePerHour">What an hour is worth, in the ledger's currency. Range: 0 or more.</param>
+    /// <param name="ratePerHour">What an hour is worth, in the ledger's currency. Range: 0 to 1e9.</param>
     /// <exception cref="MixedMoneyException">Entries of different currencies, or the rate is in another one.</exception>
     /// <remarks>Show every result without and with own hours.</remarks>
     public DatedMoneyFlow CashFlowsWithOwnHours(Money ratePerHour)
@@ -74,6 +78,7 @@ public sealed partial class Ledger
         {
             throw Throw.MixedMoney(_entries[0].Amount, ratePerHour);
         }
+        Require.Within((double)ratePerHour.Amount, 0, 1e9, "money an hour", nameof(ratePerHour));
         return Flow(
             e => e.Class is not LedgerClass.Finance && (e.Class is not LedgerClass.NoMoney || e.OwnHours > 0),
             e => e.CashFlow.Amount - Math.Round((decimal)e.OwnHours * ratePerHour.Amount, Currency.MinorDigits, MidpointRounding.AwayFromZero));

@@ -11,7 +11,9 @@ internal sealed class LedgerRow(CsvReader csv, string file, string[] header)
     private const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
     // A thousand times what any home costs in any currency; sums of thousands of entries stay far inside a decimal.
-    private const decimal MostMoney = 1e12m;
+    internal const decimal MostMoney = 1e12m;
+
+    private const string AtMost = "at most 1,000,000,000,000: check the digits, sums of such amounts are no money";
 
     internal string File => file;
 
@@ -47,7 +49,7 @@ internal sealed class LedgerRow(CsvReader csv, string file, string[] header)
     internal decimal Amount(List<Problem> lost)
     {
         var raw = Raw("amount");
-        if (!decimal.TryParse(raw, Plain, CultureInfo.InvariantCulture, out var amount))
+        if (!TryMoney(raw, out var amount))
         {
             lost.Add(Problem("amount", Quoted(raw), "a number with a point and no other marks, such as 1234.50", Severity.Lost));
         }
@@ -58,7 +60,7 @@ internal sealed class LedgerRow(CsvReader csv, string file, string[] header)
         }
         else if (amount > MostMoney)
         {
-            lost.Add(Problem("amount", Quoted(raw), "at most 1,000,000,000,000: check the digits, sums of such amounts are no money", Severity.Lost));
+            lost.Add(Problem("amount", Quoted(raw), AtMost, Severity.Lost));
         }
         return amount;
     }
@@ -92,8 +94,9 @@ internal sealed class LedgerRow(CsvReader csv, string file, string[] header)
     {
         var raw = Raw("market price");
         if (raw.Length == 0) return null;
-        if (decimal.TryParse(raw, Plain, CultureInfo.InvariantCulture, out var price) && price >= 0) return price;
-        lost.Add(Problem("market price", Quoted(raw), "a number of 0 or more with a point and no other marks, such as 350.00, or nothing", Severity.Lost));
+        var isNumber = TryMoney(raw, out var price);
+        if (isNumber && price is >= 0 and <= MostMoney) return price;
+        lost.Add(Problem("market price", Quoted(raw), isNumber && price > 0 ? AtMost : "a number of 0 or more with a point and no other marks, such as 350.00, or nothing", Severity.Lost));
         return null;
     }
 
@@ -118,6 +121,15 @@ internal sealed class LedgerRow(CsvReader csv, string file, string[] header)
         // Counted from the first day each time: the 31st stays the 31st after a short month.
         for (var step = 0; first.PlusMonths(step * months) is var day && day < end.Value; step++) days.Add(day);
         return days;
+    }
+
+    /// <summary>A number, also one that no decimal holds: it stands as the largest, so that its size is what is said of it and not its form.</summary>
+    private static bool TryMoney(string raw, out decimal amount)
+    {
+        if (decimal.TryParse(raw, Plain, CultureInfo.InvariantCulture, out amount)) return true;
+        if (!double.TryParse(raw, Plain, CultureInfo.InvariantCulture, out var size)) return false;
+        amount = size < 0 ? decimal.MinValue : decimal.MaxValue;
+        return true;
     }
 
     internal string? Text(string column) => Raw(column) is { Length: > 0 } text ? text : null;

@@ -10,7 +10,8 @@ public sealed record ReceiptTable(IReadOnlyList<(LedgerKind Kind, string Device,
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture) => new(
         Rows.Sum(r => r.Entries).ToString(culture),
-        $"receipts of {Rows.Select(r => r.Kind).Distinct().Count().ToString(culture)} kinds for {Rows.Select(r => r.Device).Distinct(StringComparer.Ordinal).Count().ToString(culture)} devices.")
+        $"{(Rows.Sum(r => r.Entries) == 1 ? "receipt" : "receipts")} of {Wording.Count(Rows.Select(r => r.Kind).Distinct().Count(), "kind", culture)} for " +
+        $"{Wording.Count(Rows.Select(r => r.Device).Distinct(StringComparer.Ordinal).Count(), "device", culture)}.")
     {
         Tables =
         [

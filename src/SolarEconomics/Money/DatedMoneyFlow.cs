@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime;
 
 namespace SolarEconomics;
@@ -73,5 +72,5 @@ public sealed class DatedMoneyFlow
 
     /// <summary>Prints the number of payments, currency and basis, not the amounts.</summary>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{_amounts.Length} payments, {Currency}, {Basis}");
+        $"{Wording.Count(_amounts.Length, "payment")}, {Currency}, {Basis}";
 }

@@ -26,8 +26,8 @@ public sealed record IrrResult(IReadOnlyList<Rate> Roots, SolveEnd End, int Iter
         {
             Notes =
             [
-                $"The sign of the flow changes {SignChanges.ToString(culture)} times: never fewer than there are rates.",
-                $"Found in {Iterations.ToString(culture)} steps; what is left of the value at a rate found is {Residual.ToString("0.0E+0", culture)} at most.",
+                $"The sign of the flow changes {Wording.Count(SignChanges, "time", culture)}: never fewer than there are rates.",
+                $"Found in {Wording.Count(Iterations, "step", culture)}; what is left of the value at a rate found is {Residual.ToString("0.0E+0", culture)} at most.",
             ],
             Cautions = ["Not investment advice. A rate of return says nothing about size: rank options by their net present value."],
         };

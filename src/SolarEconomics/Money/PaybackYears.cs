@@ -15,14 +15,14 @@ public sealed record PaybackYears(double? First, double? Lasting, IReadOnlyList<
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
-        var last = (RunningSums.Count - 1).ToString(culture);
+        var last = Wording.Count(RunningSums.Count - 1, "year", culture);
         var left = AtEnd.ToString("#,0.00", culture);
         var (figure, words) = (First, Lasting) switch
         {
-            (null, _) => ("Not paid back", $"within {last} years: the sum after the last is {left}."),
-            ({ } first, null) => ("Not paid back for good", $"within {last} years: the sum reaches 0 after {Print(first)} years, falls below it again, and is {left} after the last."),
-            ({ } first, { } lasting) when first == lasting => ($"{Print(lasting)} years", $"until what was paid has come back; the sum after {last} years is {left}."),
-            ({ } first, { } lasting) => ($"{Print(lasting)} years", $"until what was paid has come back for good. It reaches 0 first after {Print(first)} years and falls below again; after {last} years the sum is {left}."),
+            (null, _) => ("Not paid back", $"within {last}: the sum after the last is {left}."),
+            ({ } first, null) => ("Not paid back for good", $"within {last}: the sum reaches 0 after {Print(first)} years, falls below it again, and is {left} after the last."),
+            ({ } first, { } lasting) when first == lasting => ($"{Print(lasting)} years", $"until what was paid has come back; the sum after {last} is {left}."),
+            ({ } first, { } lasting) => ($"{Print(lasting)} years", $"until what was paid has come back for good. It reaches 0 first after {Print(first)} years and falls below again; after {last} the sum is {left}."),
         };
         return new Finding(figure, words)
         {

@@ -19,7 +19,7 @@ public sealed record FailureCost(
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture) => new(Wording.Whole(Total, culture),
         $"is what the failure of {Device} cost: {Wording.Whole(Repair, culture)} for parts and work, {Wording.Whole(LostEnergy, culture)} for {Wording.Kwh(LostKwh, culture)} that were not made " +
-        $"in {Down.Days.ToString(culture)} days ({Wording.Days(Down, culture)}).")
+        $"in {Wording.Count(Down.Days, "day", culture)} ({Wording.Days(Down, culture)}).")
     {
         Tables =
         [

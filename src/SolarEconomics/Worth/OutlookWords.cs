@@ -12,7 +12,7 @@ internal static class OutlookWords
         var rate = irr.End == SolveEnd.Root ? $"a return of {Wording.Percent(irr.Roots[0].PerYear, culture)} a year" : $"no single rate of return ({EndInWords(irr, culture)})";
         var position = outlook.PositionAtHorizon;
         var words = $"net present value at the first purchase, at {Wording.Percent(outlook.Assumptions.DiscountRate, culture)} a year; {rate}; " +
-            $"{(position.Amount < 0 ? Wording.Whole(-position, culture) + " still open" : Wording.Whole(position, culture) + " ahead")} after {outlook.Assumptions.Years.ToString(culture)} years, undiscounted.";
+            $"{(position.Amount < 0 ? Wording.Whole(-position, culture) + " still open" : Wording.Whole(position, culture) + " ahead")} after {Wording.Count(outlook.Assumptions.Years, "year", culture)}, undiscounted.";
         return new Finding(Wording.Whole(outlook.Npv, culture), words)
         {
             Tables = [YearTable(outlook, culture)],
@@ -27,10 +27,10 @@ internal static class OutlookWords
             ? $" The straight line says {Wording.Years(straight, culture)}: it prices every kWh as if it had been bought."
             : "";
         var at = Wording.Percent(outlook.Assumptions.DiscountRate, culture);
-        var discountedWords = discounted is { } d ? $" With money at {at} a year: {Wording.Years(d, culture)}." : $" With money at {at} a year: not within {outlook.Assumptions.Years} years.";
+        var discountedWords = discounted is { } d ? $" With money at {at} a year: {Wording.Years(d, culture)}." : $" With money at {at} a year: not within {Wording.Count(outlook.Assumptions.Years, "year", culture)}.";
         if (lasting is not { } years)
         {
-            return new Finding($"Not within {outlook.Assumptions.Years} years",
+            return new Finding($"Not within {Wording.Count(outlook.Assumptions.Years, "year", culture)}",
                 $"of the first purchase: at the horizon {Wording.Whole(-outlook.PositionAtHorizon, culture)} are still open.{discountedWords}{line}")
             {
                 Cautions = [Cautions.Money],
@@ -64,7 +64,7 @@ internal static class OutlookWords
     {
         var a = outlook.Assumptions;
         var currency = outlook.WorthToDate.Site.Currency;
-        yield return $"Horizon {a.Years} years from the first purchase; ageing {a.Ageing}; import price {Wording.Percent(a.PriceGrowth, culture)}, feed-in {Wording.Percent(a.FeedInGrowth, culture)}, costs {Wording.Percent(a.CostGrowth, culture)} a year.";
+        yield return $"Horizon {Wording.Count(a.Years, "year", culture)} from the first purchase; ageing {a.Ageing}; import price {Wording.Percent(a.PriceGrowth, culture)}, feed-in {Wording.Percent(a.FeedInGrowth, culture)}, costs {Wording.Percent(a.CostGrowth, culture)} a year.";
         yield return $"Running costs {Wording.Whole(Money.Nominal((decimal)runningPerYear, currency), culture)} a year at today's prices" +
             (a.RunningCostsPerYear is null ? ", the mean of the ledger so far." : ", as stated.");
         yield return a.Replacements.Count == 0

@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 
 namespace SolarEconomics;
@@ -160,11 +161,11 @@ public sealed partial class WorthToDate
                 "from the price of each kWh with every unknown at its worst and at its best, so that the value cannot lie outside, yet no flows need reach their ends.",
         };
         foreach (var device in records.Generation.Where(g => g.Series.MissingCount > 0))
-            notes.Add(FormattableString.Invariant($"{device.Device.Name}: {device.Series.MissingCount * records.Grid.StepHours:0.#} hours without a reading; bounded by its counter and the clear sky."));
+            notes.Add(FormattableString.Invariant($"{device.Device.Name}: {Wording.Count(device.Series.MissingCount * records.Grid.StepHours, "0.#", "hour", CultureInfo.InvariantCulture)} without a reading; bounded by its counter and the clear sky."));
         if (records.Import is { MissingCount: > 0 } import)
-            notes.Add(FormattableString.Invariant($"Import: {import.MissingCount * records.Grid.StepHours:0.#} hours without a reading; the month's mean at that time of day stands in, in both bills."));
+            notes.Add(FormattableString.Invariant($"Import: {Wording.Count(import.MissingCount * records.Grid.StepHours, "0.#", "hour", CultureInfo.InvariantCulture)} without a reading; the month's mean at that time of day stands in, in both bills."));
         if (records.Export is { MissingCount: > 0 } export)
-            notes.Add(FormattableString.Invariant($"Export: {export.MissingCount * records.Grid.StepHours:0.#} hours without a reading; between nothing and all of the generation."));
+            notes.Add(FormattableString.Invariant($"Export: {Wording.Count(export.MissingCount * records.Grid.StepHours, "0.#", "hour", CultureInfo.InvariantCulture)} without a reading; between nothing and all of the generation."));
         notes.AddRange(ladder.Doubtful);
         notes.AddRange(tariffs.Unpriced.Select(path => $"Not priced from the tariff file: {path}"));
         return notes;

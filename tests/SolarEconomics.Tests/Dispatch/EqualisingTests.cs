@@ -62,7 +62,7 @@ public class EqualisingTests
     {
         var flows = Run(s_full, sunKw: 0, days: 10);
         Assert.Equal(0, flows.Totals[FlowPath.EqualisingLost]);
-        Assert.Contains("complete 0 of 1 times that it was due, the longest wait 8 days", string.Join(' ', flows.Say(CultureInfo.InvariantCulture).Notes), StringComparison.Ordinal);
+        Assert.Contains("complete 0 of 1 time that it was due, the longest wait 8 days", string.Join(' ', flows.Say(CultureInfo.InvariantCulture).Notes), StringComparison.Ordinal);
     }
 
     [Fact]

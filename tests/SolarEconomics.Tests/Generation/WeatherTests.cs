@@ -53,7 +53,7 @@ public sealed class WeatherTests
             Assert.Throws<ArgumentException>(() => Weather.OfGlobal(grid, [500, double.NaN], [15, 15], [1, 1], "test")).Message);
         Assert.Equal("Found diffuse 200 W/m² above global 100 W/m² at 2023-06-01T13:00:00Z, expected it at or below. Are the two columns swapped, or is one of them beam?",
             Assert.Throws<ArgumentException>(() => Weather.OfParts(grid, [500, 100], [400, 0], [100, 200], [15, 15], [1, 1], "test")).Message);
-        Assert.Equal("Found 1 values of air, expected one per step: 2.",
+        Assert.Equal("Found 1 value of air, expected one per step: 2.",
             Assert.Throws<ArgumentException>(() => Weather.OfGlobal(grid, [500, 100], [15], [1, 1], "test")).Message);
     }
 

@@ -48,6 +48,33 @@ public sealed class LedgerProblemTests
     public void A_negative_amount_is_asked_back() => Refused(Heading + "2022-02-03,purchase,-100,EUR,,\n",
         "ledger.csv, line 2, column 3: found amount \"-100\", expected 0 or more: the kind says which way money went, and money back is kind refund or sale.");
 
+    [Theory]
+    [InlineData("1000000000001")]
+    [InlineData("99999999999999999999999999999")] // the largest decimal is 7.9e28
+    [InlineData("1000000000000000000000000000000000000000")]
+    public void An_amount_beyond_money_is_asked_back_for_its_size_not_its_form(string amount)
+    {
+        Refused(Heading + $"2022-02-03,purchase,{amount},EUR,,\n",
+            $"ledger.csv, line 2, column 3: found amount \"{amount}\", expected at most 1,000,000,000,000: check the digits, sums of such amounts are no money.");
+        Refused("date,kind,amount,currency,market price\n" + $"2022-02-03,purchase,1,EUR,{amount}\n",
+            $"ledger.csv, line 2, column 5: found market price \"{amount}\", expected at most 1,000,000,000,000: check the digits, sums of such amounts are no money.");
+        Refused(Heading + $"2022-02-03,purchase,-{amount},EUR,,\n",
+            $"ledger.csv, line 2, column 3: found amount \"-{amount}\", expected 0 or more: the kind says which way money went, and money back is kind refund or sale.");
+    }
+
+    [Fact]
+    public void An_amount_beyond_money_is_refused_in_code_too()
+    {
+        var good = new LedgerEntry(new(2022, 2, 3), LedgerKind.Purchase, Money.Nominal(1e12m, Currency.Of("EUR")));
+        Assert.Equal(-1e12m, Ledger.From(good).CashFlows().Total.Amount);
+        var large = Money.Nominal(1e12m + 1, Currency.Of("EUR"));
+        foreach (var bad in new[] { good with { Amount = large }, good with { MarketPrice = large } })
+        {
+            Assert.StartsWith("Found 1,000,000,000,001.00 EUR for purchase on 2022-02-03, expected at most 1,000,000,000,000: check the digits, sums of such amounts are no money.",
+                Assert.Throws<ArgumentOutOfRangeException>(() => Ledger.From(bad)).Message, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void A_ledger_without_a_purchase_is_refused() => Refused(Heading + "2022-02-03,repair,100,EUR,,\n",
         "ledger.csv: found only repair, expected at least one entry of kind purchase: payback is counted from the day the first one was paid.");

@@ -43,6 +43,7 @@ public sealed class LedgerTests
         var ledger = Read(Small);
         Assert.Equal(-3290.50m - 12.5m * 20, ledger.CashFlowsWithOwnHours(Money.Nominal(20, Eur)).Total.Amount);
         Assert.Throws<MixedMoneyException>(() => ledger.CashFlowsWithOwnHours(Money.Nominal(20, Currency.Of("USD"))));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ledger.CashFlowsWithOwnHours(Money.Nominal(-1, Eur)));
     }
 
     [Fact]

@@ -117,7 +117,7 @@ public sealed class MoneyGuardTests
     public void A_flow_needs_amounts_dates_for_each_and_dates_in_order()
     {
         Assert.StartsWith("Found a flow of no amounts", Thrown<ArgumentException>(() => TimeValue.Npv([], 0.05)));
-        Assert.StartsWith("Found 2 amounts and 1 dates", Thrown<ArgumentException>(() => TimeValue.Xnpv([-1, 1], [Day], 0.05)));
+        Assert.StartsWith("Found 2 amounts and 1 date", Thrown<ArgumentException>(() => TimeValue.Xnpv([-1, 1], [Day], 0.05)));
         Assert.StartsWith("Found 2023-12-31 after 2024-01-01", Thrown<ArgumentException>(() => TimeValue.Xnpv([-1, 1], [Day, Day.PlusDays(-1)], 0.05)));
         Assert.Equal(0, TimeValue.Xnpv([-1, 1], [Day, Day], 0.05), 12);
         Assert.StartsWith("Found NaN at place 1", Thrown<ArgumentOutOfRangeException>(() => TimeValue.Xnpv([-1, double.NaN], [Day, Day], 0.05)));

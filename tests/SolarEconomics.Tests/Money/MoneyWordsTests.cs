@@ -102,4 +102,17 @@ public sealed class MoneyWordsTests
         var index = PriceIndex.Of(Enumerable.Range(1, 12).Select(m => (new YearMonth(2025, m), 100.0 + m)));
         Assert.Equal(106.5, index.LevelOfYear(2025), 12);
     }
+
+    [Fact]
+    public void One_is_said_as_one()
+    {
+        var day = new NodaTime.LocalDate(2024, 1, 1);
+        Assert.Equal("1 payment, EUR, nominal", DatedMoneyFlow.InOrder(Currency.Of("EUR"), PriceBasis.Nominal, [new DatedAmount(day, -1)]).ToString());
+        Assert.StartsWith("within 1 year: ", TimeValue.Payback([-10, 1]).Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
+        Assert.StartsWith("within 2 years: ", TimeValue.Payback([-10, 1, 1]).Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
+        _ = TimeValue.TryIrr([-10, 12], out var rate);
+        Assert.StartsWith("The sign of the flow changes 1 time: ", rate.Say(CultureInfo.InvariantCulture).Notes[0], StringComparison.Ordinal);
+        Assert.Equal("Found 1 amount and 2 dates, expected one date for each amount.",
+            Assert.Throws<ArgumentException>(() => TimeValue.Xnpv([1], [day, day], 0.05)).Message);
+    }
 }

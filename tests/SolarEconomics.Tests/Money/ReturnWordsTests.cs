@@ -18,7 +18,7 @@ public sealed class ReturnWordsTests
         TimeValue.TryIrr(flow, out var result);
         var finding = result.Say(CultureInfo.InvariantCulture);
         Assert.Equal((figure, words), (finding.Figure, finding.Words));
-        Assert.Equal($"The sign of the flow changes {result.SignChanges} times: never fewer than there are rates.", finding.Notes[0]);
+        Assert.Equal($"The sign of the flow changes {result.SignChanges} {(result.SignChanges == 1 ? "time" : "times")}: never fewer than there are rates.", finding.Notes[0]);
         Assert.Contains("rank options by their net present value", Assert.Single(finding.Cautions), StringComparison.Ordinal);
     }
 

@@ -91,7 +91,7 @@ public sealed class StatisticsTests
     [Fact]
     public void Impossible_input_is_refused_in_words()
     {
-        Assert.Equal("Found 1 values, expected at least 2. A longer record is needed to tell.",
+        Assert.Equal("Found 1 value, expected at least 2. A longer record is needed to tell.",
             Assert.Throws<ArgumentException>(() => Statistics.StandardDeviation([1])).Message);
         Assert.Equal("Found NaN at place 2, expected finite numbers. Leave missing readings out instead of passing NaN.",
             Assert.Throws<ArgumentException>(() => Statistics.Mean([1, double.NaN])).Message);

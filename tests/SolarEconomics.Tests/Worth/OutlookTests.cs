@@ -81,6 +81,6 @@ public class OutlookTests
     public void A_horizon_that_ends_before_the_records_is_refused_in_words()
     {
         var e = Assert.Throws<ArgumentOutOfRangeException>(() => YearSite.Worth().Outlook(YearSite.Plain with { Years = 1 }));
-        Assert.StartsWith("Found a horizon of 1 years from 2023-01-01, expected one after the records, which end on 2024-01-01. Take more years.", e.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Found a horizon of 1 year from 2023-01-01, expected one after the records, which end on 2024-01-01. Take more years.", e.Message, StringComparison.Ordinal);
     }
 }

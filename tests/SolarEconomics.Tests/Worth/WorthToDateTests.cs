@@ -60,7 +60,7 @@ public class WorthToDateTests
         // 1 kWh used in the hour before and 1 kWh exported in the missing hour are certain; at most about 5 kWp · 1.4 kW/kWp can have been made in it.
         Assert.Equal(0.30m + 0.10m, worth.Range.Low.Amount);
         Assert.InRange(worth.Range.High!.Value.Amount, 0.40m + (4 * 0.30m), 0.40m + (7 * 0.30m));
-        Assert.Equal("interval readings of roof for the 1 days without", worth.Narrowing[0].Record);
+        Assert.Equal("interval readings of roof for the 1 day without", worth.Narrowing[0].Record);
     }
 
     [Fact]

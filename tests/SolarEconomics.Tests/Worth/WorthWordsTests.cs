@@ -98,11 +98,11 @@ public sealed class WorthWordsTests
             SmallSite.Hours("roof", FlowKind.Generation, (11, 1.0), (12, double.NaN))), SmallSite.Flat(0.30m, 0.10m));
         var said = worth.Say(Plain);
         var by = Wording.Whole(worth.Range.Width!.Value, Plain);
-        Assert.EndsWith($" What would narrow it most: interval readings of roof for the 1 days without (by {by}).", said.Words, StringComparison.Ordinal);
+        Assert.EndsWith($" What would narrow it most: interval readings of roof for the 1 day without (by {by}).", said.Words, StringComparison.Ordinal);
         var table = said.Tables[^1];
         Assert.Equal(("What would narrow it (EUR)", "Further record, Narrower by"), (table.Caption, string.Join(", ", table.Columns)));
-        Assert.Equal(["interval readings of roof for the 1 days without", by], table.Rows[0]);
-        Assert.Contains("roof: 1 hours without a reading; bounded by its counter and the clear sky.", worth.Notes);
+        Assert.Equal(["interval readings of roof for the 1 day without", by], table.Rows[0]);
+        Assert.Contains("roof: 1 hour without a reading; bounded by its counter and the clear sky.", worth.Notes);
     }
 
     [Fact]

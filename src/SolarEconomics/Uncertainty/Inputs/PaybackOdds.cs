@@ -46,7 +46,7 @@ public sealed class PaybackOdds : IFinding
     public Finding Say(CultureInfo culture)
     {
         var half = Percentile(0.5) is { } middle ? $"; half of all cases within {Wording.Years(middle, culture)}" : "";
-        string Within(double? years) => years is { } y ? $"{Wording.Years(y, culture)} or sooner" : $"not within {HorizonYears.ToString(culture)} years";
+        string Within(double? years) => years is { } y ? $"{Wording.Years(y, culture)} or sooner" : $"not within {Wording.Count(HorizonYears, "year", culture)}";
         List<IReadOnlyList<string>> rows = [];
         for (var years = 5; years <= HorizonYears; years += 5)
         {
@@ -55,7 +55,7 @@ public sealed class PaybackOdds : IFinding
             rows.Add([Wording.Years(years, culture), ChanceWords.Percent(share, culture), $"± {(error * 100).ToString("0.0", culture)}"]);
         }
         return new Finding(ChanceWords.Percent(ChanceWithinHorizon, culture),
-            $"of all cases are paid back for good within {HorizonYears.ToString(culture)} years{half}. The luckiest tenth: {Within(Percentile(0.1))}; nine tenths: {Within(Percentile(0.9))}.")
+            $"of all cases are paid back for good within {Wording.Count(HorizonYears, "year", culture)}{half}. The luckiest tenth: {Within(Percentile(0.1))}; nine tenths: {Within(Percentile(0.9))}.")
         {
             Tables = [new FindingTable("Paid back for good within (share of all cases; one standard error in percentage points)", ["Years from the first purchase", "Share", "Off by chance"], rows)],
             Notes = ["A case that is not paid back within the horizon has no date, so no mean is given."],
