@@ -20,7 +20,7 @@ internal static partial class Throw
             "Fill or leave out the gap by name first: a battery's charge is not known across a hole.");
 
     internal static ArgumentException SeriesLength(string what, int found, int expected) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.Count(found, "value")} of {what}, expected one per interval: {expected}."));
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.CountInMessage(found, "value")} of {what}, expected one per interval: {expected}."));
 
     internal static ArgumentException NotAnEnergy(string what, int interval, LocalDateTime at, double found) =>
         new(string.Create(CultureInfo.InvariantCulture,

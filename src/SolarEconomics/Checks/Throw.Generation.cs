@@ -15,7 +15,7 @@ internal static partial class Throw
             $"Found inputs {string.Join(", ", found)} for {arrays} arrays, expected one for each, from 1 to {inputs}, the inputs of {device}."));
 
     internal static ArgumentException WeatherColumnLength(string name, int found, int expected) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.Count(found, "value")} of {name}, expected one per step: {expected}."));
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.CountInMessage(found, "value")} of {name}, expected one per step: {expected}."));
 
     internal static ArgumentException WeatherValue(string name, Instant at, double found, double low, double high, string unit) =>
         new(string.Create(CultureInfo.InvariantCulture,
@@ -32,7 +32,7 @@ internal static partial class Throw
         new(string.Create(CultureInfo.InvariantCulture, $"Found a line that starts at {intercept:0.###}, expected one above 0: these totals tell nothing about ageing."));
 
     internal static ArgumentException TooFewYears(int months) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.Count(months, "month")}, expected at least 36: a slope with an error needs three whole years."));
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.CountInMessage(months, "month")}, expected at least 36: a slope with an error needs three whole years."));
 
     internal static ArgumentException DaysOutOfOrder(LocalDate first, LocalDate second) =>
         new(string.Create(CultureInfo.InvariantCulture,

@@ -51,15 +51,15 @@ internal static partial class Throw
         new("energyKwh", 0.0, "Found no energy in any year, expected some kWh: a cost per kWh needs one.");
 
     internal static ArgumentException NotWholeFlows(int values, int perFlow) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.Count(values, "value")} and {perFlow} a flow, expected a whole number of flows of 1 value or more."));
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.CountInMessage(values, "value")} and {perFlow} a flow, expected a whole number of flows of 1 value or more."));
 
     internal static ArgumentException LoanLongerThanHorizon(int loanYears, int horizonYears) =>
         new(string.Create(CultureInfo.InvariantCulture,
-            $"Found a loan of {Wording.Count(loanYears, "year")} in a horizon of {horizonYears}, expected the horizon to cover it: debt after its end would be left out. Lengthen the horizon."));
+            $"Found a loan of {Wording.CountInMessage(loanYears, "year")} in a horizon of {horizonYears}, expected the horizon to cover it: debt after its end would be left out. Lengthen the horizon."));
 
     internal static ArgumentException LongerThanStudy(string part, int lastYear, int years) =>
         new(string.Create(CultureInfo.InvariantCulture,
-            $"Found {part} up to year {lastYear} in a study of {Wording.Count(years, "year")}, expected no amount after its end. Lengthen the study, or end the part with a residual value."));
+            $"Found {part} up to year {lastYear} in a study of {Wording.CountInMessage(years, "year")}, expected no amount after its end. Lengthen the study, or end the part with a residual value."));
 
     internal static BasisMismatchException AlreadyReal(Rate rate) =>
         new($"Found {rate}, expected a nominal rate: inflation was taken out already.");
@@ -96,7 +96,7 @@ internal static partial class Throw
                 $"Found an amount of {amount:0.###e+0}, expected less than 7.9e27: a rate near -100 % or a long growth makes numbers that are no money."));
 
     internal static ArgumentException UnequalLengths(int amounts, int dates) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.Count(amounts, "amount")} and {Wording.Count(dates, "date")}, expected one date for each amount."));
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.CountInMessage(amounts, "amount")} and {Wording.CountInMessage(dates, "date")}, expected one date for each amount."));
 
     internal static ArgumentOutOfRangeException CostNotPositive(double cost) =>
         new(nameof(cost), cost, string.Create(CultureInfo.InvariantCulture,
@@ -129,7 +129,7 @@ internal static partial class Throw
                 ? string.Create(CultureInfo.InvariantCulture, $"Found {flow.Length} payments with {result.SignChanges} sign changes, expected fewer: ") +
                   "finding every rate of return would take too long. Add payments up by month or year first."
                 : string.Create(CultureInfo.InvariantCulture,
-                    $"The search for a rate of return did not settle after {Wording.Count(result.Iterations, "step")} ({changes}). Check the size of the amounts."), result);
+                    $"The search for a rate of return did not settle after {Wording.CountInMessage(result.Iterations, "step")} ({changes}). Check the size of the amounts."), result);
         }
         double paid = 0, received = 0;
         foreach (var amount in flow)

@@ -6,17 +6,17 @@ namespace SolarEconomics;
 internal static partial class Throw
 {
     internal static ArgumentException TooFewValues(int found, int atLeast) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.Count(found, "value")}, expected at least {atLeast}. A longer record is needed to tell."));
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.CountInMessage(found, "value")}, expected at least {atLeast}. A longer record is needed to tell."));
 
     internal static ArgumentException ValueNotFinite(double value, int index) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found {value} at place {index + 1}, expected finite numbers. Leave missing readings out instead of passing NaN."));
 
     internal static ArgumentException UnequalColumns(int first, int second) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"Found columns of {first} and {Wording.Count(second, "value")}, expected one length."));
+        new(string.Create(CultureInfo.InvariantCulture, $"Found columns of {first} and {Wording.CountInMessage(second, "value")}, expected one length."));
 
     internal static ArgumentException AllAlike(double value, int count) =>
-        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.Count(count, "time")} the same value {value}, expected values that differ: nothing can be fitted to them."));
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {Wording.CountInMessage(count, "time")} the same value {value}, expected values that differ: nothing can be fitted to them."));
 
     internal static ArgumentException RepeatedColumn(int column) =>
         new(string.Create(CultureInfo.InvariantCulture,

@@ -12,7 +12,7 @@ internal static partial class Throw
         ? $"Found region \"{region}\", expected none, as the holidays of {country} are known for the whole country only. Add the region's own days to the list."
         : $"Found region \"{region}\", expected one of {country} such as {Nearest.List(region, known)}.");
 
-    internal static ArgumentException TooFewPrices(string name, int count) => new(FormattableString.Invariant($"{name}: found {Wording.Count(count, "price")}, expected at least two."));
+    internal static ArgumentException TooFewPrices(string name, int count) => new(FormattableString.Invariant($"{name}: found {Wording.CountInMessage(count, "price")}, expected at least two."));
 
     internal static ArgumentException PricesOutOfOrder(string name, Instant at) =>
         new($"{name}: found no finite price after the one before at {NodaTime.Text.InstantPattern.General.Format(at)}, expected ascending starts, each with a price.");
@@ -25,7 +25,7 @@ internal static partial class Throw
         new(string.Join(Environment.NewLine, problems.Take(20)) + (problems.Count > 20 ? FormattableString.Invariant($"{Environment.NewLine}and {problems.Count - 20} more like these.") : ""), problems);
 
     internal static RecordException FewPriceLines(string path, int count) =>
-        new(FormattableString.Invariant($"{path}: found {Wording.Count(count, "price")}, expected at least two lines of start and price such as 2024-03-01 17:00,0.2134."));
+        new(FormattableString.Invariant($"{path}: found {Wording.CountInMessage(count, "price")}, expected at least two lines of start and price such as 2024-03-01 17:00,0.2134."));
 
     internal static TariffMistake BlocksCannotRunOn(Tariff tariff, EnergyPart part, EnergyRate rate) =>
         new(tariff, part.Name, $"blocks of \"{rate.Name}\" that run on from bill to bill", "them to be stated for a month, a quarter or a year");

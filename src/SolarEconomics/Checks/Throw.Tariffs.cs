@@ -94,7 +94,7 @@ internal static partial class Throw
         new($"Found a bill from {Iso(from)} to {Iso(to)}, expected the end after the start: the end is the first day that is no longer billed.");
 
     internal static ArgumentException WrongLength(string name, int found, int expected) => new(FormattableString.Invariant(
-        $"Found {Wording.Count(found, "value")} of {name}, expected {expected}, one for each interval of the plan's grid."), name);
+        $"Found {Wording.CountInMessage(found, "value")} of {name}, expected {expected}, one for each interval of the plan's grid."), name);
 
     internal static ArgumentException NotFinite(string name, int index) => new(FormattableString.Invariant(
         $"Found no finite number in {name} at interval {index}, expected kWh. Fill or leave out missing readings by a named policy first."), name);

@@ -34,7 +34,7 @@ internal static partial class Throw
 
     internal static ArgumentOutOfRangeException HorizonInThePast(LocalDate first, int years, LocalDate end) =>
         new("Years", years, FormattableString.Invariant(
-            $"Found a horizon of {Wording.Count(years, "year")} from {first:uuuu-MM-dd}, expected one after the records, which end on {end:uuuu-MM-dd}. Take more years."));
+            $"Found a horizon of {Wording.CountInMessage(years, "year")} from {first:uuuu-MM-dd}, expected one after the records, which end on {end:uuuu-MM-dd}. Take more years."));
 
     internal static ArgumentOutOfRangeException ChangeOutsideOutlook(LocalDate on, LocalDate from, LocalDate until) =>
         new("On", on, FormattableString.Invariant(

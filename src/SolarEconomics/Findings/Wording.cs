@@ -40,7 +40,7 @@ internal static class Wording
     }
 
     /// <summary>The same for messages, which are in one language: <c>1 year</c>, <c>25 years</c>.</summary>
-    internal static string Count(int number, string noun) => Count(number, noun, CultureInfo.InvariantCulture);
+    internal static string CountInMessage(int number, string noun) => Count(number, noun, CultureInfo.InvariantCulture);
 
     internal static string Percent(double fraction, CultureInfo culture) => Minus((fraction * 100).ToString("0.0", culture)) + " %";
 

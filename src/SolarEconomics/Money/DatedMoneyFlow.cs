@@ -72,5 +72,5 @@ public sealed class DatedMoneyFlow
 
     /// <summary>Prints the number of payments, currency and basis, not the amounts.</summary>
     public override string ToString() =>
-        $"{Wording.Count(_amounts.Length, "payment")}, {Currency}, {Basis}";
+        $"{Wording.CountInMessage(_amounts.Length, "payment")}, {Currency}, {Basis}";
 }

@@ -29,7 +29,7 @@ internal static class NarrowingRecords
         foreach (var device in records.Generation)
         {
             if (device.Series.MissingCount > 0)
-                yield return ($"interval readings of {device.Device.Name} for the {Wording.Count(Days(device.Series, records), "day")} without", records.With(device.AsIfRead()));
+                yield return ($"interval readings of {device.Device.Name} for the {Wording.CountInMessage(Days(device.Series, records), "day")} without", records.With(device.AsIfRead()));
             if (device.Device.ToAcHigh > device.Device.ToAcLow)
                 yield return ($"an AC counter behind {device.Device.Name}", records.With(device.AsIfCountedInAc()));
         }

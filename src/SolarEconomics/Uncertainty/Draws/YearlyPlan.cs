@@ -63,7 +63,7 @@ public sealed record YearlyPlan
 
     private IEnumerable<string> PlanNotes()
     {
-        yield return FormattableString.Invariant($"{Wording.Count(Years, "year")}, each year's value at its end, discounted at {DiscountRate * 100:0.##} % a year.");
+        yield return FormattableString.Invariant($"{Wording.CountInMessage(Years, "year")}, each year's value at its end, discounted at {DiscountRate * 100:0.##} % a year.");
         if (WeatherSd > 0) yield return FormattableString.Invariant($"Each year's weather by itself, {WeatherSd * 100:0.#} % spread; all else drawn once for all years.");
         foreach (var pair in Pairs) yield return FormattableString.Invariant($"{pair.First} and {pair.Second} move together (correlation {pair.Correlation:0.##}).");
     }
