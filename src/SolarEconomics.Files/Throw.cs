@@ -20,7 +20,13 @@ internal static class Throw
         Refused(file, $"a zip archive of other files (the first is \"{first}\")", "a workbook (XLSX). Unpack it, and give the files inside");
 
     internal static RecordException OldWorkbook(string file) =>
-        Refused(file, "a workbook of the form before 2007 (.xls), or one locked by a password", "XLSX. Open it and save it as XLSX or CSV, without a password");
+        Refused(file, "a workbook of the form before 2007 (.xls)", "XLSX. Open it and save it as XLSX or CSV");
+
+    internal static RecordException LockedWorkbook(string file) =>
+        Refused(file, "a workbook locked by a password", "one without. Open it with its password, and save it as XLSX or CSV without one");
+
+    internal static RecordException OldFile(string file) =>
+        Refused(file, "an office file of the form before 2007 in which no workbook is found", "a workbook (XLSX) or CSV. Open it and save it as one of them");
 
     internal static RecordException OtherWorkbook(string file, string form) =>
         Refused(file, $"{form}", "XLSX. Open it and save it as XLSX or CSV");

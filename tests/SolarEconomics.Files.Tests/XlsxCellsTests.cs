@@ -155,7 +155,42 @@ public sealed class XlsxCellsTests : IDisposable
         Assert.Equal((column, row), (readColumn, readRow));
     }
 
+    [Theory]
+    [InlineData("Workbook", "a workbook of the form before 2007 (.xls)")]
+    [InlineData("Book", "a workbook of the form before 2007 (.xls)")]
+    [InlineData("EncryptedPackage", "a workbook locked by a password")]
+    [InlineData("WordDocument", "no workbook is found")]
+    public void A_file_of_the_old_form_is_refused_by_what_is_in_it_with_the_way_out(string part, string found)
+    {
+        // The part in the second sector of the directory, to which only the table of sectors leads.
+        var message = Assert.Throws<RecordException>(() => Read(CompoundFileOf("Root Entry", "A", "B", "C", part))).Message;
+        Assert.Contains(found, message, StringComparison.Ordinal);
+        Assert.Contains("XLSX", message, StringComparison.Ordinal);
+    }
+
     [Fact]
-    public void An_old_workbook_is_refused_with_the_way_out() =>
-        Assert.Contains("save it as XLSX or CSV", Assert.Throws<RecordException>(() => Read([0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1, .. new byte[600]])).Message);
+    public void A_file_of_the_old_form_that_is_cut_off_is_refused_too() =>
+        Assert.Contains("no workbook is found", Assert.Throws<RecordException>(() => Read(CompoundFileOf("Root Entry", "Workbook")[..600])).Message, StringComparison.Ordinal);
+
+    /// <summary>The least compound file: header, table of sectors in sector 0, directory from sector 1 on, by the open specification from memory.</summary>
+    private static byte[] CompoundFileOf(params string[] parts)
+    {
+        const int Sector = 512;
+        var directory = (parts.Length + 3) / 4;
+        var file = new byte[Sector * (2 + directory)];
+        new byte[] { 0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1 }.CopyTo(file, 0);
+        file[30] = 9;
+        void Number(int at, int value) => BitConverter.GetBytes(value).CopyTo(file, at);
+        Number(48, 1);
+        for (var k = 0; k < 109; k++) Number(76 + (k * 4), k == 0 ? 0 : -1);
+        Number(Sector, -3);
+        for (var s = 1; s <= directory; s++) Number(Sector + (s * 4), s == directory ? -2 : s + 1);
+        for (var k = 0; k < parts.Length; k++)
+        {
+            var at = (Sector * 2) + (k * 128);
+            System.Text.Encoding.Unicode.GetBytes(parts[k]).CopyTo(file, at);
+            BitConverter.GetBytes((ushort)((parts[k].Length + 1) * 2)).CopyTo(file, at + 64);
+        }
+        return file;
+    }
 }

@@ -6,22 +6,19 @@ internal sealed class XlsxReader : IRecordReader
 {
     private const int MostSheets = 64;
 
-    /// <summary>How workbooks before 2007 begin, and all that are locked by a password.</summary>
-    private static ReadOnlySpan<byte> OldMark => [0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1];
-
     public string Format => "XLSX";
 
     public bool Recognises(RecordFile file)
     {
         ArgumentNullException.ThrowIfNull(file);
-        return file.Head.StartsWith("PK\u0003\u0004"u8) || file.Head.StartsWith("PK\u0005\u0006"u8) || file.Head.StartsWith(OldMark);
+        return file.Head.StartsWith("PK\u0003\u0004"u8) || file.Head.StartsWith("PK\u0005\u0006"u8) || file.Head.StartsWith(CompoundFile.Mark);
     }
 
     public RecordContent Read(RecordFile file, ReadOptions options)
     {
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(options);
-        if (file.Head.StartsWith(OldMark)) throw Throw.OldWorkbook(file.Name);
+        if (file.Head.StartsWith(CompoundFile.Mark)) throw RefusalOf(file);
         try
         {
             using var stream = file.Open();
@@ -34,6 +31,14 @@ internal sealed class XlsxReader : IRecordReader
         {
             throw Throw.Damaged(file.Name, Format, e);
         }
+    }
+
+    private static RecordException RefusalOf(RecordFile file)
+    {
+        using var stream = file.Open();
+        var parts = CompoundFile.Parts(stream);
+        if (parts.Contains("EncryptedPackage", StringComparer.Ordinal)) return Throw.LockedWorkbook(file.Name);
+        return parts.Contains("Workbook", StringComparer.Ordinal) || parts.Contains("Book", StringComparer.Ordinal) ? Throw.OldWorkbook(file.Name) : Throw.OldFile(file.Name);
     }
 
     private RecordContent ReadSheets(RecordFile file, WorkbookArchive book, ReadOptions options)

@@ -46,14 +46,14 @@ internal static partial class Throw
             "one that does. Export it with another number of decimals", cell.Line, cell.Column, cell.Raw);
     }
 
-    internal static RecordException AmbiguousDates(string file, CsvTable table, IReadOnlyList<string> stamps)
+    internal static RecordException AmbiguousDates(string file, IReadOnlyList<string> stamps, Func<int, int> lineOf, int column)
     {
         var row = 0;
         while (row < stamps.Count - 1 && !DiffersByOrder(stamps[row])) row++;
         StampText.TryRead(stamps[row], DateOrder.DayMonthYear, out var dayFirst);
         StampText.TryRead(stamps[row], DateOrder.MonthDayYear, out var monthFirst);
         return Refused(file, $"dates in which day and month could change places: \"{stamps[row]}\" is {Day(dayFirst)} with the day first and {Day(monthFirst)} with the month first",
-            "a number above 12 somewhere to tell. Say DateOrder.DayMonthYear or DateOrder.MonthDayYear in the options", table.LineOf(row), table.StampIndex + 1, stamps[row]);
+            "a number above 12 somewhere to tell. Say DateOrder.DayMonthYear or DateOrder.MonthDayYear in the options", lineOf(row), column, stamps[row]);
     }
 
     private static bool DiffersByOrder(string stamp) =>

@@ -31,6 +31,27 @@ public sealed class Nem12QualityTests : IDisposable
         Assert.Equal((4, Severity.Lost, 96.0), (problem.Line, problem.Severity, problem.UncountedKwh));
     }
 
+    /// <summary>Quality letters and the two digits of the method behind them, in a day's record and in a part of a day. The lists of methods (11 to 24, 51 to 58,
+    /// 61 to 69, 71 to 75 and those to come) are the specification's, from memory: what counts is the letter, whatever the digits.</summary>
+    [Fact]
+    public void Every_quality_with_every_method_counts_by_its_letter()
+    {
+        foreach (var letter in "AEFNS")
+        {
+            for (var method = 0; method < 100; method++)
+            {
+                var quality = string.Create(CultureInfo.InvariantCulture, $"{letter}{method:00}");
+                var whole = Read(Day(1, quality));
+                var part = Read(Day(1, "V") + $"400,1,10,{quality},,\n400,11,48,A,,\n");
+                var (all, some) = (ChannelQuality.Of(whole.Channels[0]), ChannelQuality.Of(part.Channels[0]));
+                var isEstimate = letter is 'E' or 'F' or 'S';
+                Assert.Equal((isEstimate ? 48 : 0, letter == 'N' ? 48 : 0), (all.Estimated, all.Missing));
+                Assert.Equal((isEstimate ? 10 : 0, letter == 'N' ? 10 : 0), (some.Estimated, some.Missing));
+                Assert.Equal(letter == 'N' ? (0.0, 38.0) : (48.0, 48.0), (all.TotalKwh, Math.Round(some.TotalKwh, 9)));
+            }
+        }
+    }
+
     [Fact]
     public void A_part_of_a_day_has_its_own_quality_whatever_the_day_says()
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime;
 
 namespace SolarEconomics.Tests;
 
@@ -66,6 +67,53 @@ public sealed class Nem12ShapeTests : IDisposable
         Assert.Equal((24.0, estimated), (content.Channels[0].Total.Kwh, ChannelQuality.Of(content.Channels[0]).Estimated));
         Assert.Empty(content.Problems);
     }
+
+    [Theory]
+    [InlineData("\r")]
+    [InlineData("\r\n")]
+    public void Lines_may_end_as_old_and_new_programs_end_them(string end)
+    {
+        var content = Read(File("A").Replace("\n", end, StringComparison.Ordinal) + end);
+        Assert.Equal(("NEM12", 24.0), (content.Format, Assert.Single(content.Channels).Total.Kwh));
+        Assert.Empty(content.Problems);
+    }
+
+    [Fact]
+    public void A_problem_of_a_file_with_carriage_returns_names_its_line()
+    {
+        var problem = Read(File("A").Replace("300,20240101,0.5", "300,20240101,oops", StringComparison.Ordinal).Replace('\n', '\r')).Problems[0];
+        Assert.Equal((3, 3, "oops"), (problem.Line, problem.Column, problem.Raw));
+    }
+
+    [Theory]
+    [InlineData("2024-01-02|2024-01-03", "with the year first")]
+    [InlineData("2/01/2024|13/01/2024", "with the day first")]
+    [InlineData("1/2/2024|1/13/2024", "with the month first")]
+    [InlineData("02.01.2024|13.01.2024", "with the day first")]
+    public void Days_that_a_spreadsheet_wrote_anew_are_read_and_said_once(string days, string words)
+    {
+        var content = Read(Days(days.Split('|')));
+        var channel = Assert.Single(content.Channels);
+        Assert.Equal(48, channel.Total.Kwh);
+        // 2 January begins at 14:00 UTC of the day before.
+        Assert.Equal(Instant.FromUtc(2024, 1, 1, 14, 0), channel.Starts[0]);
+        var note = Assert.Single(content.Problems);
+        Assert.Equal((3, 2, Severity.Note, days.Split('|')[0]), (note.Line, note.Column, note.Severity, note.Raw));
+        Assert.EndsWith(words, note.Expected, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Days_in_which_day_and_month_could_change_places_are_asked_back_with_both()
+    {
+        var text = Days("2/01/2024", "3/01/2024");
+        var error = Assert.Throws<RecordException>(() => Read(text));
+        Assert.Contains("\"2/01/2024\" is 2 January 2024 with the day first and 1 February 2024 with the month first", error.Message, StringComparison.Ordinal);
+        var told = RecordReaders.Read(_files.Write("meter.csv", text), new ReadOptions { DateOrder = DateOrder.DayMonthYear });
+        Assert.Equal(Instant.FromUtc(2024, 1, 1, 14, 0), Assert.Single(told.Channels).Starts[0]);
+    }
+
+    private static string Days(params string[] days) =>
+        "100,NEM12,202401020000,A,B\n200,NMI1,E1,1,E1,N1,M1,kWh,30,\n" + string.Join('\n', days.Select(d => $"300,{d},{Values(48, "0.5")},A,,,,")) + "\n900";
 
     private static string Values(int count, string value) => string.Join(',', Enumerable.Repeat(value, count));
 

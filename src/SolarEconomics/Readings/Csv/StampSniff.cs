@@ -77,7 +77,7 @@ internal static class StampSniff
         var shown = Shown(stamps);
         // The lines looked at first may end before the first day above 12.
         if (shown == DateOrder.FromRecord) shown = Shown(AllStamps(file, encoding, table));
-        return shown != DateOrder.FromRecord && !MayBeginWithShortYear(stamps) ? shown : throw Throw.AmbiguousDates(file.Name, table, stamps);
+        return shown != DateOrder.FromRecord && !MayBeginWithShortYear(stamps) ? shown : throw Throw.AmbiguousDates(file.Name, stamps, table.LineOf, table.StampIndex + 1);
     }
 
     private static bool HasDotAfterDay(string stamp)
@@ -86,7 +86,8 @@ internal static class StampSniff
         return day.IndexOf('.') is 1 or 2;
     }
 
-    private static DateOrder Shown(IEnumerable<string> stamps)
+    /// <summary>The order that numbers above 12 show; <see cref="DateOrder.FromRecord"/> where none does, or nearly as many show the other.</summary>
+    internal static DateOrder Shown(IEnumerable<string> stamps)
     {
         var (days, months) = (0, 0);
         foreach (var stamp in stamps)

@@ -22,12 +22,12 @@ internal sealed class Nem12Reader : IRecordReader
 
     /// <summary>How a market file begins, without the quotes and spaces that some programs put around its fields.</summary>
     internal static string HeadOf(RecordFile file) => CsvText.EncodingOf(file.Head).GetString(file.Head[..Math.Min(file.Head.Length, HeadBytes)])
-        .Replace("\"", "", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal).TrimStart('\uFEFF', '\r', '\n', '\t');
+        .Replace("\"", "", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal).Replace('\r', '\n').TrimStart('\uFEFF', '\r', '\n', '\t');
 
     public RecordContent Read(RecordFile file, ReadOptions options)
     {
         var problems = new ProblemList(file.Name);
-        var records = new Nem12Records(problems, file.Length);
+        var records = new Nem12Records(problems, file.Length, Nem12Dates.OrderOf(file.Name, options, () => Utf8Stream(file)));
         using (var stream = Utf8Stream(file))
         {
             var lines = new Utf8Lines(stream);
@@ -55,6 +55,7 @@ internal sealed class Nem12Reader : IRecordReader
     {
         var encoding = CsvText.EncodingOf(file.Head);
         var stream = file.Open();
-        return encoding.WebName is "utf-8" or "windows-1252" ? stream : System.Text.Encoding.CreateTranscodingStream(stream, encoding, System.Text.Encoding.UTF8);
+        if (encoding.WebName is not ("utf-8" or "windows-1252")) return System.Text.Encoding.CreateTranscodingStream(stream, encoding, System.Text.Encoding.UTF8);
+        return file.Head.Contains((byte)'\r') && !file.Head.Contains((byte)'\n') ? new LoneReturnStream(stream) : stream;
     }
 }

@@ -14,7 +14,7 @@ internal sealed partial class Nem12Records
         }
         var at = 4;
         var date = NextField(line, ref at);
-        if (!TryDay(date, out var day))
+        if (!TryDay(date, number, out var day))
         {
             problems.Lost(number, 2, Text(date), $"\"{Text(date)}\" where the date stands", "a date such as 20240301; the day was not counted", SumOf(line, at, stream));
             return;
@@ -97,7 +97,7 @@ internal sealed partial class Nem12Records
         var missing = 0;
         foreach (var quality in stream.QualityOfLastDay)
             if (quality.HasFlag(Quality.Missing)) missing++;
-        if (missing > 0) problems.Lost(number, 0, "", string.Create(CultureInfo.InvariantCulture, $"{missing} intervals without a value"), "a value in each, or the quality N; they count as missing");
+        if (missing > 0) problems.Lost(number, 0, "", string.Create(CultureInfo.InvariantCulture, $"{missing} interval{(missing == 1 ? "" : "s")} without a value"), "a value in each, or the quality N; what lacks one counts as missing");
     }
 
     /// <summary>The energy that stands in a day which is not counted: numbers up to the quality.</summary>

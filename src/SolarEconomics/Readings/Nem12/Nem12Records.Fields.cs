@@ -5,6 +5,8 @@ namespace SolarEconomics;
 /// <content>Fields of a line, and the few kinds of them.</content>
 internal sealed partial class Nem12Records
 {
+    private bool _saidAnew;
+
     private static bool IsQuality(ReadOnlySpan<byte> field) => TryQuality(field, out _);
 
     /// <summary>The letter of a quality with or without its two digits of method, for example A or F51.</summary>
@@ -16,13 +18,21 @@ internal sealed partial class Nem12Records
             && (field.Length == 1 || (char.IsAsciiDigit((char)field[1]) && char.IsAsciiDigit((char)field[2])));
     }
 
-    private static bool TryDay(ReadOnlySpan<byte> field, out long day)
+    /// <summary>A day as the format writes it, 20240301; or as a spreadsheet wrote it anew, which is said once.</summary>
+    private bool TryDay(ReadOnlySpan<byte> field, int number, out long day)
     {
         day = 0;
         field = field.Trim((byte)' ');
-        if (field.Length != 8 || !StampText.TryRead(Decode(field), DateOrder.YearMonthDay, out var stamp)) return false;
+        var isAnew = Nem12Dates.IsWrittenAnew(field);
+        if (!(field.Length == 8 || isAnew) || !StampText.TryRead(Decode(field), isAnew ? order : DateOrder.YearMonthDay, out var stamp)) return false;
+        if (stamp.Fineness != StampFineness.Day || stamp.LocalMs < 0) return false;
+        if (isAnew && !_saidAnew)
+        {
+            problems.Note(number, 2, Text(field), $"\"{Text(field)}\" where the date stands, as a spreadsheet writes it", $"20240301 and the like; it and its kind are read {Nem12Dates.Words(order)}");
+            _saidAnew = true;
+        }
         day = stamp.LocalMs / 86_400_000;
-        return stamp.LocalMs >= 0;
+        return true;
     }
 
     private static ReadOnlySpan<byte> NextField(ReadOnlySpan<byte> line, ref int at)

@@ -6,7 +6,8 @@ namespace SolarEconomics;
 /// <summary>Takes the lines of a NEM12 file one by one.</summary>
 /// <param name="problems">Where what cannot be read is listed.</param>
 /// <param name="fileBytes">Length of the file, from which the days to expect are guessed.</param>
-internal sealed partial class Nem12Records(ProblemList problems, long fileBytes)
+/// <param name="order">Order of day and month where a spreadsheet wrote the days anew.</param>
+internal sealed partial class Nem12Records(ProblemList problems, long fileBytes, DateOrder order)
 {
     /// <summary>A value and its comma take about this many bytes. Common practice, no source.</summary>
     private const int BytesPerValue = 5;
