@@ -25,7 +25,7 @@ public sealed partial class Ledger : IFinding
             [.. _entries.GroupBy(e => e.Kind).OrderBy(g => g.Key).Select(g => (g.Key, g.Count(), In(g, _ => 1)))],
             [.. _entries.GroupBy(e => e.Device ?? AllDevices, StringComparer.OrdinalIgnoreCase).OrderBy(g => g.Key, StringComparer.Ordinal)
                 .Select(g => (g.Key, In(g.Where(e => e.Class != LedgerClass.Finance), e => LedgerKinds.SignOf(e.Kind))))],
-            _entries.Sum(e => e.OwnHours));
+            OwnHours) { OwnHourRate = OwnHourRate };
     }
 
     private Money Sum(Func<LedgerEntry, bool> counts) =>

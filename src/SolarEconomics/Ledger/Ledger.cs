@@ -58,7 +58,7 @@ public sealed partial class Ledger
     /// <summary>The entries up to and without a day.</summary>
     /// <param name="end">First day that no longer counts; the first purchase must be earlier.</param>
     /// <exception cref="RecordException">No purchase is left.</exception>
-    public Ledger Before(LocalDate end) => new(_entries.Where(e => e.Date < end), Notes);
+    public Ledger Before(LocalDate end) => new(_entries.Where(e => e.Date < end), Notes) { OwnHourRate = OwnHourRate };
 
     /// <summary>The money that moved, without loan flows (the project's view): paid negative, received positive.</summary>
     /// <exception cref="MixedMoneyException">Entries of different currencies; the message names both with file and line.</exception>
@@ -74,14 +74,10 @@ public sealed partial class Ledger
     /// <remarks>Show every result without and with own hours.</remarks>
     public DatedMoneyFlow CashFlowsWithOwnHours(Money ratePerHour)
     {
-        if (ratePerHour.Currency != Currency || !ratePerHour.Basis.IsNominal)
-        {
-            throw Throw.MixedMoney(_entries[0].Amount, ratePerHour);
-        }
-        Require.Within((double)ratePerHour.Amount, 0, 1e9, "money an hour", nameof(ratePerHour));
+        CheckHourRate(ratePerHour);
         return Flow(
             e => e.Class is not LedgerClass.Finance && (e.Class is not LedgerClass.NoMoney || e.OwnHours > 0),
-            e => e.CashFlow.Amount - Math.Round((decimal)e.OwnHours * ratePerHour.Amount, Currency.MinorDigits, MidpointRounding.AwayFromZero));
+            e => e.CashFlow.Amount - PriceOf(e, ratePerHour));
     }
 
     /// <summary>The one currency of the ledger.</summary>

@@ -18,6 +18,9 @@ public sealed record LedgerEntry(LocalDate Date, LedgerKind Kind, Money Amount)
     /// <summary>Own hours worked. Unit: h. 0 or more.</summary>
     public double OwnHours { get; init; }
 
+    /// <summary>Own hours that are in the amount already, priced. Unit: h.</summary>
+    internal double PaidOwnHours { get; init; }
+
     /// <summary>What the market asks for it, where less was paid: a bargain, a swap with money on top; <see langword="null"/> where the price paid was the market's.</summary>
     public Money? MarketPrice { get; init; }
 

@@ -8,7 +8,7 @@ namespace SolarEconomics;
 /// <param name="Income">Sales, certificates and paid claims.</param>
 /// <param name="ByKind">Number of entries and their sum per kind, in the order of <see cref="LedgerKind"/>; kinds without money too.</param>
 /// <param name="ByDevice">Net cash flow per device, by name; entries of no device stand under <c>all devices</c>.</param>
-/// <param name="OwnHours">Own hours worked, not priced. Unit: h.</param>
+/// <param name="OwnHours">Own hours worked. Unit: h.</param>
 public sealed record LedgerTotals(
     Money Invested,
     Money Running,
@@ -17,6 +17,9 @@ public sealed record LedgerTotals(
     IReadOnlyList<(string Device, Money CashFlow)> ByDevice,
     double OwnHours) : IFinding
 {
+    /// <summary>What an own hour counts for in the sums; <see langword="null"/> where own hours cost nothing.</summary>
+    public Money? OwnHourRate { get; init; }
+
     /// <summary>What still has to come back from energy: invested and running costs less income.</summary>
     public Money NetPaid => Invested + Running - Income;
 
@@ -34,7 +37,8 @@ public sealed record LedgerTotals(
                 NetPaid.Basis.IsNominal
                     ? "Money of the day on which it was paid; loan flows are left out."
                     : $"In money of {NetPaid.Basis.Year!.Value.ToString(CultureInfo.InvariantCulture)}, by the price index given; loan flows are left out.",
-                OwnHours > 0 ? $"{OwnHours.ToString("#,0.#", culture)} own hours are not priced here." : "No own hours are entered.",
+                OwnHourRate is { } rate ? $"{OwnHours.ToString("#,0.#", culture)} own hours are counted at {Print(rate)} {unit} each."
+                    : OwnHours > 0 ? $"{OwnHours.ToString("#,0.#", culture)} own hours are not priced here." : "No own hours are entered.",
             ],
             Cautions = ["Not tax or credit advice."],
             Tables =

@@ -18,6 +18,16 @@ public sealed record MaintenanceCalendar(DateSpan Span, IReadOnlyList<(LocalDate
     /// <summary>Paid in the mean of a year: what an outlook takes for <see cref="Assumptions.RunningCostsPerYear"/> beside insurance and the like.</summary>
     public Money CostPerYear => Money.Nominal(Math.Round(Cost.Amount * 365.25m / Span.Days, Currency.MinorDigits, MidpointRounding.AwayFromZero), Currency);
 
+    /// <summary>The same with own hours at a stated rate: what an outlook takes where own hours count.</summary>
+    /// <param name="ratePerHour">What an hour is worth, in <see cref="Currency"/>. Range: 0 to 1e9.</param>
+    /// <exception cref="MixedMoneyException">The rate is in another currency, or real.</exception>
+    public Money CostPerYearWithOwnHours(Money ratePerHour)
+    {
+        Require.Within((double)ratePerHour.Amount, 0, 1e9, "money an hour", nameof(ratePerHour));
+        var all = Cost + (ratePerHour * (decimal)Hours);
+        return all with { Amount = Math.Round(all.Amount * 365.25m / Span.Days, Currency.MinorDigits, MidpointRounding.AwayFromZero) };
+    }
+
     /// <summary>The calendar of some tasks.</summary>
     /// <param name="tasks">What has to be done.</param>
     /// <param name="span">Days to look at; one or more.</param>

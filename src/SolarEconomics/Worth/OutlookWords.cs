@@ -67,6 +67,12 @@ internal static class OutlookWords
         yield return $"Horizon {Wording.Count(a.Years, "year", culture)} from the first purchase; ageing {a.Ageing}; import price {Wording.Percent(a.PriceGrowth, culture)}, feed-in {Wording.Percent(a.FeedInGrowth, culture)}, costs {Wording.Percent(a.CostGrowth, culture)} a year.";
         yield return $"Running costs {Wording.Whole(Money.Nominal((decimal)runningPerYear, currency), culture)} a year at today's prices" +
             (a.RunningCostsPerYear is null ? ", the mean of the ledger so far." : ", as stated.");
+        if (outlook.WorthToDate is { OwnHourRate: { } hour, WithoutOwnHours: { } unpaid })
+        {
+            // Stated running costs hold own hours only if they were put in, so they stay the same on both sides.
+            yield return $"Own hours count at {Wording.Exact(hour, culture)} each{(a.RunningCostsPerYear is null ? ", ahead at their mean so far" : "; those ahead are in the stated running costs if they were put in")}. " +
+                $"Without them the net present value is {Wording.Whole(unpaid.Outlook(a).Npv, culture)}.";
+        }
         yield return a.Replacements.Count == 0
             ? "No replacement is assumed."
             : "Replacements: " + string.Join("; ", a.Replacements.Select(r => $"{r.Part} after {Wording.Years(r.YearsAfterFirstPurchase, culture)}, {Wording.Whole(Money.Nominal(r.Cost, currency), culture)}")) + ".";

@@ -9,7 +9,7 @@ public static class Worth
     /// <param name="tariffs">The tariff versions that cover the records.</param>
     /// <param name="ledger">What was paid and received; <see langword="null"/> where it is not known: there is then no payback and no outlook.</param>
     /// <param name="options">Choices; <see langword="null"/> for the defaults.</param>
-    /// <exception cref="RecordException">Neither interval readings nor counters, or a currency other than the site's.</exception>
+    /// <exception cref="RecordException">Neither interval readings nor counters, a currency other than the site's, or a rate for own hours without a ledger.</exception>
     /// <remarks>Equation: value = Σ over billing periods of bill(wanted load, no export) − bill(import, export), taxes that are reclaimed left out.
     /// Where readings are missing, a low and a high end stand in, both consistent with every record.</remarks>
     public static WorthToDate ToDate(Site site, Readings readings, TariffHistory tariffs, Ledger? ledger = null, WorthOptions? options = null)
@@ -19,6 +19,7 @@ public static class Worth
         ArgumentNullException.ThrowIfNull(tariffs);
         if (tariffs.Currency != site.Currency) throw Throw.CurrencyOfSite(site.Currency, tariffs.Currency, "tariff prices");
         if (ledger is not null && ledger.Currency != site.Currency) throw Throw.CurrencyOfSite(site.Currency, ledger.Currency, "ledger");
-        return WorthToDate.Compute(site, readings, tariffs, ledger, options ?? new WorthOptions());
+        var worth = WorthToDate.Compute(site, readings, tariffs, ledger, options ?? new WorthOptions());
+        return options?.OwnHourRate is { } rate ? worth.WithOwnHours(rate) : worth;
     }
 }

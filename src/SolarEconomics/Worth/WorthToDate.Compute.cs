@@ -32,7 +32,7 @@ public sealed partial class WorthToDate
             StraightLine = StraightLineOf(records, tariffs, ledger, options, period),
             RunningCosts = RunningCostsOf(ledger, period, site.Currency),
             CashSoFar = value is null ? null : CashOf(ledger, months, period, site.Currency),
-            Notes = NotesOf(records, ladder, tariffs),
+            Notes = [.. NotesOf(records, ladder, tariffs), .. UncountedHours(ledger)],
         };
     }
 

@@ -65,6 +65,8 @@ public sealed partial class WorthToDate
             ["Cash so far", Wording.Whole(cash.Total, culture)],
             ["Rate of return so far, as if the plant were worth nothing today", RateInWords(XirrSoFar!, culture)],
         ];
+        if (WithoutOwnHours is { XirrSoFar: { } unpaid } && OwnHourRate is { } rate)
+            rows.Add([$"The same without own hours, counted here at {Wording.Exact(rate, culture)} each", RateInWords(unpaid, culture)]);
         if (XirrWithResale is { } resale)
             rows.Add([$"Rate of return so far, sold today for {Wording.Whole(Options.ResaleToday!.Value, culture)}", RateInWords(resale, culture)]);
         yield return new FindingTable($"Cash from the first purchase to {Wording.Day(Period.End.PlusDays(-1), culture)} ({Site.Currency})", ["What", "Amount"], rows);
