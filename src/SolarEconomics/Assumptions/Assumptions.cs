@@ -48,6 +48,9 @@ public sealed record Assumptions
     /// <summary>What the plant sells for at the horizon, removal paid; negative where removal costs more. Unit: the site's currency. Default: 0.</summary>
     public decimal ResidualValue { get; init; }
 
+    /// <summary>Loans that paid for the plant, for the owner's view only (<see cref="Outlook.Owner"/>). Each ends by the horizon. Default: none.</summary>
+    public IReadOnlyList<LoanTaken> Loans { get; init; } = [];
+
     /// <summary>Guards every range. Page and command line show the message.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range; a rate above 1 is asked back as per cent.</exception>
     internal Assumptions Checked()

@@ -52,6 +52,9 @@ internal static partial class Throw
     internal static ArgumentException PaymentsNotByMonths(int perYear) =>
         new(FormattableString.Invariant($"Found a loan with {perYear} payments a year, expected 1, 2, 3, 4, 6 or 12: payments fall on a day of a month."));
 
+    internal static BasisMismatchException LoanNotNominal(string name, PriceBasis found) =>
+        new($"{name}: found a loan that is {found}, expected a nominal one: lenders count money of the day. State what the contract says.");
+
     internal static ArgumentException LoanBeyondHorizon(string option, LocalDate last, LocalDate horizon) =>
         new(FormattableString.Invariant(
             $"{option}: found a loan whose last payment falls on {last:uuuu-MM-dd}, expected one before {horizon:uuuu-MM-dd}, the horizon: debt would be left out. Take more years."));

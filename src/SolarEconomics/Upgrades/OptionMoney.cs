@@ -36,7 +36,7 @@ internal sealed class OptionMoney
     internal double? PaybackYears => new CashPath(Option.From, _horizon, _events, 0).LastingCrossing() / 365.25;
 
     /// <summary>Net present value with the loan's flows; <see langword="null"/> without a loan.</summary>
-    internal double? OwnerNpv => Option.Loan is { } loan ? Npv + Present(LoanEvents(loan)) : null;
+    internal double? OwnerNpv => Option.Loan is { } loan ? Npv + Present(LoanCash.Events(new LoanTaken(Option.Name, loan, Option.From), _horizon, _record.Worth.Site.Currency)) : null;
 
     /// <summary>The level yearly amount from the end of the records to the horizon that is worth as much.</summary>
     internal double YearlyWorth
@@ -73,19 +73,4 @@ internal sealed class OptionMoney
     }
 
     private double FactorOn(LocalDate day) => Math.Pow(1 + _assumptions.DiscountRate, -Period.DaysBetween(_record.RecordEnd, day) / 365.0);
-
-    private List<CashEvent> LoanEvents(Loan loan)
-    {
-        if (loan.Amount.Currency != _record.Worth.Site.Currency) throw Throw.CurrencyOfSite(_record.Worth.Site.Currency, loan.Amount.Currency, $"loan of \"{Option.Name}\"");
-        if (12 % loan.PaymentsPerYear != 0) throw Throw.PaymentsNotByMonths(loan.PaymentsPerYear);
-        var months = 12 / loan.PaymentsPerYear;
-        var rows = loan.Table().Rows;
-        var last = Option.From.PlusMonths(rows.Count * months);
-        if (last > _horizon) throw Throw.LoanBeyondHorizon(Option.Name, last, _horizon);
-        var events = new List<CashEvent> { Due(Option.From, (double)(loan.Amount.Amount - loan.UpfrontFee)) };
-        foreach (var row in rows) events.Add(Due(Option.From.PlusMonths(row.Number * months), -(double)row.Paid));
-        return events;
-
-        static CashEvent Due(LocalDate day, double amount) => new(day, day, amount, MoneyPurpose.Income, false);
-    }
 }

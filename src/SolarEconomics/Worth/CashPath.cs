@@ -48,6 +48,9 @@ internal sealed class CashPath
     /// <summary>The position at the horizon.</summary>
     internal double AtEnd => _knots[^1].After;
 
+    /// <summary>The lowest position of all days.</summary>
+    internal double Lowest => _knots.Min(k => Math.Min(k.Before, k.After));
+
     /// <summary>The position at a number of days after the first purchase, jumps of that day included.</summary>
     internal double At(double day)
     {

@@ -20,4 +20,19 @@ public enum MoneyPurpose
 
     /// <summary>Sales of parts and other income, and the residual at the horizon.</summary>
     Income,
+
+    /// <summary>Paid out by a lender: the owner's view only, as all loan flows.</summary>
+    LoanReceived,
+
+    /// <summary>Interest of a stated loan.</summary>
+    Interest,
+
+    /// <summary>Principal of a stated loan, a balloon and extra payments included.</summary>
+    Principal,
+
+    /// <summary>Fees of a stated loan.</summary>
+    LoanFee,
+
+    /// <summary>A payment to a lender that the ledger holds, interest and principal in one.</summary>
+    LoanPayment,
 }

@@ -12,6 +12,7 @@ public sealed partial class Outlook : IFinding
     private readonly List<CashEvent> _events;
     private readonly CashPath _path;
     private readonly CashPath _discounted;
+    private readonly OwnerCash _ownerCash;
 
     private Outlook(OutlookRecord record, Assumptions assumptions)
     {
@@ -22,6 +23,7 @@ public sealed partial class Outlook : IFinding
         _path = Path(_events, 0);
         _discounted = Path(_events, assumptions.DiscountRate);
         YearsAhead = YearsOf(_events);
+        _ownerCash = OwnerCash.Of(record, assumptions.Loans, _flows.Horizon);
     }
 
     /// <summary>The value to date from which it looks ahead.</summary>
@@ -60,9 +62,15 @@ public sealed partial class Outlook : IFinding
     /// <summary>First day that the outlook no longer counts.</summary>
     public LocalDate Horizon => _flows.Horizon;
 
-    private Currency Currency => WorthToDate.Site.Currency;
+    /// <summary>The same future in the owner's pocket, with the loans that are stated or in the ledger; <see langword="null"/> where there is no loan.</summary>
+    public OwnerView? Owner => _ownerCash.Events.Count > 0 ? new OwnerView(this, _ownerCash) : null;
+
+    internal Currency Currency => WorthToDate.Site.Currency;
 
     internal OutlookRecord Record => _flows.Record;
+
+    /// <summary>All cash of the project.</summary>
+    internal IReadOnlyList<CashEvent> Events => _events;
 
     /// <summary>Running costs of a year at today's prices, stated or the mean of the ledger.</summary>
     internal double RunningPerYear => _flows.RunningPerYear;
@@ -86,9 +94,9 @@ public sealed partial class Outlook : IFinding
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture) => OutlookWords.Say(this, _flows.RunningPerYear, culture);
 
-    private CashPath Path(IEnumerable<CashEvent> events, double rate) => new(_flows.FirstPurchase, _flows.Horizon, events, rate);
+    internal CashPath Path(IEnumerable<CashEvent> events, double rate) => new(_flows.FirstPurchase, _flows.Horizon, events, rate);
 
-    private Money Round(double amount) =>
+    internal Money Round(double amount) =>
         Money.Nominal(Math.Round(Throw.IfTooLarge(amount), Currency.MinorDigits, MidpointRounding.AwayFromZero), Currency);
 
     private static LocalDate MiddleOf(CashEvent e) => e.Start.PlusDays(Period.DaysBetween(e.Start, e.End) / 2);

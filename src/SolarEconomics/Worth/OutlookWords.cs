@@ -8,15 +8,15 @@ internal static class OutlookWords
 {
     internal static Finding Say(Outlook outlook, double runningPerYear, CultureInfo culture)
     {
-        var irr = outlook.Irr;
+        var (irr, owner) = (outlook.Irr, outlook.Owner);
         var rate = irr.End == SolveEnd.Root ? $"a return of {Wording.Percent(irr.Roots[0].PerYear, culture)} a year" : $"no single rate of return ({EndInWords(irr, culture)})";
         var position = outlook.PositionAtHorizon;
         var words = $"net present value at the first purchase, at {Wording.Percent(outlook.Assumptions.DiscountRate, culture)} a year; {rate}; " +
             $"{(position.Amount < 0 ? Wording.Whole(-position, culture) + " still open" : Wording.Whole(position, culture) + " ahead")} after {Wording.Count(outlook.Assumptions.Years, "year", culture)}, undiscounted.";
         return new Finding(Wording.Whole(outlook.Npv, culture), words)
         {
-            Tables = [YearTable(outlook, culture)],
-            Notes = [.. NotesOf(outlook, runningPerYear, culture)],
+            Tables = owner is null ? [YearTable(outlook, culture)] : [YearTable(outlook, culture), .. owner.Say(culture).Tables],
+            Notes = [.. owner is null ? [] : (string[])[OwnerWords.InShort(owner, culture)], .. NotesOf(outlook, runningPerYear, culture)],
             Cautions = [Cautions.Money],
         };
     }
