@@ -21,4 +21,17 @@ internal static class Allotment
         }
         return Math.Max(0, left);
     }
+
+    /// <summary>Adds a total between two limits to <paramref name="into"/> where it is worth most: the lower limit in any case, more only while it is worth anything.</summary>
+    internal static void LayBetween(double low, double high, IReadOnlyList<int> intervals, double[] room, double[] worth, double[] into)
+    {
+        var laid = 0.0;
+        foreach (var i in intervals.OrderByDescending(i => worth[i]))
+        {
+            var part = Math.Min((worth[i] > 0 ? high : low) - laid, Math.Max(0, room[i] - into[i]));
+            if (part <= 0) continue;
+            into[i] += part;
+            laid += part;
+        }
+    }
 }

@@ -1,6 +1,6 @@
 namespace SolarEconomics;
 
-/// <summary>The lowest and highest value that each rung of evidence allows: every unknown laid where it is worth least, then where it is worth most.</summary>
+/// <summary>The lowest and highest value that each rung of evidence allows: flows laid where they are worth least, then where they are worth most.</summary>
 /// <remarks>Equation per interval: value = p·(g − x − c + d − s) + f·x, with import price p, export price f, generation g, export x, charge c,
 /// discharge d and standby s. Import drops out: both bills hold it.</remarks>
 internal sealed partial class EvidenceLadder
@@ -31,14 +31,14 @@ internal sealed partial class EvidenceLadder
         : _records.Export is null || _records.Import is null ? EvidenceRung.IntervalGeneration
         : EvidenceRung.IntervalFlows;
 
-    /// <summary>The value's ends at one rung, at most <see cref="Highest"/>.</summary>
+    /// <summary>Bounds of the value at one rung, at most <see cref="Highest"/>, for a battery that nobody read: each unknown at its worst and at its best by itself, so that no flows need reach them.</summary>
     internal ValueEnds At(EvidenceRung rung)
     {
         if (!_records.GenerationIsBounded) return new ValueEnds(ExportAlone(), null);
         var (low, high) = GenerationTerm(rung);
         var ends = new ValueEnds(low, high);
         ends = ExportTerm(ends, rung);
-        ends = BatteryTerm(ends, rung);
+        ends = UnrecordedBattery(ends, rung);
         var standby = 0.0;
         for (var i = 0; i < _records.Grid.Count; i++) standby += _prices.Import[i] * _records.StandbyKwh[i];
         return ends.Plus(-standby - _prices.RoundingSlack, -standby + _prices.RoundingSlack);
@@ -120,60 +120,29 @@ internal sealed partial class EvidenceLadder
         return ends.Plus(-low, -high);
     }
 
-    /// <summary>The most that a battery can take or give in one interval: its usable energy in an hour.</summary>
-    private double BatteryRoomKwh => _records.BatteryKwh * _records.Grid.StepHours;
+    /// <summary>The most that a battery can take or give in one interval: its usable energy in an hour; without a rating, a tenth more than the most on record.</summary>
+    private double BatteryRoomKwh => _records.BatteryKwh > 0 ? _records.BatteryKwh * _records.Grid.StepHours : 1.1 * Math.Max(MostKwh(_records.Charge), MostKwh(_records.Discharge));
 
-    private ValueEnds BatteryTerm(ValueEnds ends, EvidenceRung rung)
-    {
-        if (_records.BatteryKwh <= 0 && _records.Charge is null && _records.Discharge is null) return ends;
-        if (rung < EvidenceRung.MonthlyTotals || _records.Charge is not { } charge || _records.Discharge is not { } discharge)
-            return UnrecordedBattery(ends);
-        var room = new double[_records.Grid.Count];
-        Array.Fill(room, BatteryRoomKwh > 0 ? BatteryRoomKwh : double.MaxValue);
-        var (missingLow, missingHigh) = MissingBattery(charge, discharge, room);
-        if (rung == EvidenceRung.IntervalFlows)
-        {
-            var exact = 0.0;
-            for (var i = 0; i < room.Length; i++)
-            {
-                if (discharge.Known[i]) exact += _prices.Import[i] * discharge.Kwh[i];
-                if (charge.Known[i]) exact -= _prices.Import[i] * charge.Kwh[i];
-            }
-            return ends.Plus(exact + missingLow, exact + missingHigh);
-        }
-        var low = LayByMonth(discharge, room, _prices.Import, ascending: true) - LayByMonth(charge, room, _prices.Import, ascending: false);
-        var high = LayByMonth(discharge, room, _prices.Import, ascending: false) - LayByMonth(charge, room, _prices.Import, ascending: true);
-        return ends.Plus(low + missingLow, high + missingHigh);
-    }
+    private static double MostKwh(GridSeries? series) => series is null || series.Kwh.Length == 0 ? 0 : series.Kwh.Max();
 
-    private (double Low, double High) MissingBattery(GridSeries charge, GridSeries discharge, double[] room)
-    {
-        var (low, high) = (0.0, 0.0);
-        for (var i = 0; i < room.Length; i++)
-        {
-            if (room[i] is double.MaxValue) continue;
-            if (!charge.Known[i]) low -= _prices.Import[i] * room[i];
-            if (!discharge.Known[i]) high += _prices.Import[i] * room[i];
-        }
-        return (low, high);
-    }
-
-    private ValueEnds UnrecordedBattery(ValueEnds ends)
+    /// <summary>Charged at the cheapest price of the day and discharged at the dearest, or the other way round with all that can be lost; where export is not known, discharge may have been exported.</summary>
+    private ValueEnds UnrecordedBattery(ValueEnds ends, EvidenceRung rung)
     {
         var perDay = (int)Math.Round(24 / _records.Grid.StepHours);
+        var charged = CyclesPerDay * _records.BatteryKwh;
         var (low, high) = (0.0, 0.0);
         for (var from = 0; from < _records.Grid.Count; from += perDay)
         {
-            var day = _prices.Import.AsSpan(from, Math.Min(perDay, _records.Grid.Count - from));
             var (cheapest, dearest) = (double.MaxValue, double.MinValue);
-            foreach (var price in day)
+            var (least, most) = (double.MaxValue, double.MinValue);
+            for (var i = from; i < Math.Min(from + perDay, _records.Grid.Count); i++)
             {
-                cheapest = Math.Min(cheapest, price);
-                dearest = Math.Max(dearest, price);
+                var (import, export) = (_prices.Import[i], ExportIsKnown(i, rung) ? _prices.Import[i] : _prices.Export[i]);
+                (cheapest, dearest) = (Math.Min(cheapest, import), Math.Max(dearest, import));
+                (least, most) = (Math.Min(least, Math.Min(import, export)), Math.Max(most, Math.Max(import, export)));
             }
-            var shifted = CyclesPerDay * _records.BatteryKwh * (dearest - cheapest);
-            high += shifted;
-            low -= shifted + (CyclesPerDay * _records.BatteryKwh * WorstLoss * dearest);
+            high += Math.Max(0, charged * Math.Max(most - cheapest, ((1 - WorstLoss) * most) - cheapest));
+            low += Math.Min(0, charged * Math.Min(least - dearest, ((1 - WorstLoss) * least) - dearest));
         }
         return ends.Plus(low, high);
     }

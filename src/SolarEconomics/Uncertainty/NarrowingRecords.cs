@@ -20,7 +20,7 @@ internal static class NarrowingRecords
 
     private static double WidthOf(EvidenceLadder ladder)
     {
-        var ends = ladder.At(ladder.Highest);
+        var ends = ladder.EndsOf(ladder.Highest);
         return ends.High!.Value - ends.Low;
     }
 

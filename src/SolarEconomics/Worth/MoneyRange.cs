@@ -34,9 +34,4 @@ public readonly record struct MoneyRange(Money Low, Money? High)
         };
         return new MoneyRange(low, high);
     }
-
-    /// <summary>The range, made just wide enough to hold an amount: rounding can push a middle by a cent.</summary>
-    internal MoneyRange Stretch(Money amount) => new(
-        (amount - Low).Amount < 0 ? amount : Low,
-        High is { } high && (high - amount).Amount < 0 ? amount : High);
 }

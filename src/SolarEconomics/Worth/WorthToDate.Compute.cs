@@ -13,26 +13,25 @@ public sealed partial class WorthToDate
         var ladder = new EvidenceLadder(records, prices);
         var bills = new BillDifference(plan, site.TaxReclaimedShare);
         var (lowFlows, highFlows) = ladder.Ends();
-        var steps = Steps(ladder, bills, lowFlows, highFlows, site.Currency, records.GenerationIsBounded);
-        var range = steps[^1].Range;
         var flows = records.GenerationIsBounded ? EnergySet.Middle(lowFlows, highFlows) : lowFlows;
         var perMonth = bills.PerPeriod(flows);
         var period = PeriodOf(records.Grid, site.Zone);
-        Money? value = range.High is null ? null : Money.Nominal(perMonth.Sum(), site.Currency);
+        Money? value = records.GenerationIsBounded ? Money.Nominal(perMonth.Sum(), site.Currency) : null;
+        var ranges = new WorthLadder(site, ladder, bills);
+        var top = ranges.Highest(value is null ? null : flows);
         var months = MonthsOf(flows, records, prices, perMonth, site);
-        return new WorthToDate(site, tariffs, ledger, options, records, flows, prices)
+        return new WorthToDate(site, tariffs, ledger, options, records, flows, prices, new Lazy<IReadOnlyList<LadderStep>>(() => ranges.All(top)))
         {
             Period = period,
             Rung = ladder.Highest,
-            Range = value is { } v && !range.Contains(v) ? range.Stretch(v) : range,
+            Range = top.Range,
             Value = value,
-            Ladder = steps,
             Months = months,
             Energy = TotalsOf(months, flows),
             StraightLine = StraightLineOf(records, tariffs, ledger, options, period),
             RunningCosts = RunningCostsOf(ledger, period, site.Currency),
             CashSoFar = value is null ? null : CashOf(ledger, months, period, site.Currency),
-            Notes = [.. NotesOf(records, ladder, tariffs), .. UncountedHours(ledger)],
+            Notes = [.. NotesOf(records, ladder, tariffs, plan), .. UncountedHours(ledger)],
         };
     }
 
@@ -50,34 +49,6 @@ public sealed partial class WorthToDate
             monthOf[i] = ((records.Days[i].Year - records.Days[0].Year) * 12) + records.Days[i].Month - records.Days[0].Month;
         }
         return new EvidencePrices(import, export, monthOf);
-    }
-
-    private static List<LadderStep> Steps(EvidenceLadder ladder, BillDifference bills, EnergySet low, EnergySet high, Currency currency, bool isBounded)
-    {
-        var steps = new List<LadderStep>();
-        MoneyRange? sofar = null;
-        for (var rung = EvidenceRung.Counters; rung <= ladder.Highest; rung++)
-        {
-            var ends = ladder.At(rung);
-            var range = new MoneyRange(Cents(ends.Low, currency, up: false), ends.High is { } top ? Cents(top, currency, up: true) : null);
-            if (rung == EvidenceRung.IntervalFlows && isBounded)
-            {
-                // At the top rung both ends are flows that the records allow, billed with all rounding.
-                var a = bills.PerPeriod(low).Sum();
-                var b = bills.PerPeriod(high).Sum();
-                range = range.Within(new MoneyRange(Money.Nominal(Math.Min(a, b), currency), Money.Nominal(Math.Max(a, b), currency)));
-            }
-            range = sofar is { } before ? range.Within(before) : range;
-            sofar = range;
-            steps.Add(new LadderStep(rung, range));
-        }
-        return steps;
-    }
-
-    private static Money Cents(double amount, Currency currency, bool up)
-    {
-        var cents = (decimal)amount * 100;
-        return Money.Nominal((up ? Math.Ceiling(cents) : Math.Floor(cents)) / 100, currency);
     }
 
     private static DateSpan PeriodOf(IntervalGrid grid, DateTimeZone zone)
@@ -151,15 +122,14 @@ public sealed partial class WorthToDate
         return DatedMoneyFlow.Sorted(currency, PriceBasis.Nominal, upToNow.Concat(savings));
     }
 
-    private static List<string> NotesOf(SiteRecords records, EvidenceLadder ladder, TariffHistory tariffs)
+    private static List<string> NotesOf(SiteRecords records, EvidenceLadder ladder, TariffHistory tariffs, BillingPlan plan)
     {
         var notes = new List<string>
         {
             "Value is the bill without the plant less the bill with it, month by month with all rounding, at the tariff in force then.",
             "Generation serves the load first, then the battery, then the grid; battery energy is solar in proportion to what charged it.",
-            "Of the ranges, the narrowest is made of two full sets of flows that the records allow, each billed with all rounding; those from fewer records are bounds " +
-                "from the price of each kWh with every unknown at its worst and at its best, so that the value cannot lie outside, yet no flows need reach their ends.",
         };
+        notes.AddRange(EndsInWords(ladder, plan));
         foreach (var device in records.Generation.Where(g => g.Series.MissingCount > 0))
             notes.Add(FormattableString.Invariant($"{device.Device.Name}: {Wording.Count(device.Series.MissingCount * records.Grid.StepHours, "0.#", "hour", CultureInfo.InvariantCulture)} without a reading; bounded by its counter and the clear sky."));
         if (records.Import is { MissingCount: > 0 } import)
@@ -169,5 +139,18 @@ public sealed partial class WorthToDate
         notes.AddRange(ladder.Doubtful);
         notes.AddRange(tariffs.Unpriced.Select(path => $"Not priced from the tariff file: {path}"));
         return notes;
+    }
+
+    private static IEnumerable<string> EndsInWords(EvidenceLadder ladder, BillingPlan plan)
+    {
+        var rungs = Enumerable.Range((int)EvidenceRung.Counters, (int)ladder.Highest).Select(r => (EvidenceRung)r).ToList();
+        var bounds = rungs.Where(rung => !ladder.IsAttained(rung)).Select(rung => new LadderStep(rung, default).Words).ToList();
+        if (bounds.Count < rungs.Count)
+            yield return "Ends of a range are full sets of flows that the records of its rung allow, worth least and most by the price of each interval, billed with all rounding; " +
+                "a battery's flows keep to its totals and its power, not to a state of charge, which is no record.";
+        if (bounds.Count > 0)
+            yield return $"From {string.Join(", ", bounds)}: bounds from the price of each kWh with every unknown at its worst and at its best, as nobody read the battery; no flows need reach them.";
+        if (!plan.IsPricedByTheHour)
+            yield return "The tariff also has parts that are no price of an hour, such as blocks, demand or limits: the flows at the ends are billed with them but not chosen by them, so others may lie a little beyond.";
     }
 }

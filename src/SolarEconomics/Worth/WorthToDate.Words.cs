@@ -77,9 +77,9 @@ public sealed partial class WorthToDate
         : $"none: {OutlookWords.EndInWords(result, culture)}";
 
     private FindingTable LadderTable(CultureInfo culture) => new(
-        $"What the records allow ({Site.Currency})", ["Records used", "Lowest", "Highest"],
+        $"What the records allow ({Site.Currency})", ["Records used", "Lowest", "Highest", "Ends"],
         [.. Ladder.Select(step => (IReadOnlyList<string>)
-            [step.Words, Wording.Whole(step.Range.Low, culture), step.Range.High is { } high ? Wording.Whole(high, culture) : "cannot tell"])]);
+            [step.Words, Wording.Whole(step.Range.Low, culture), step.Range.High is { } high ? Wording.Whole(high, culture) : "cannot tell", step.IsAttained ? "flows" : "bounds"])]);
 
     private IEnumerable<FindingTable> NarrowingTable(CultureInfo culture)
     {

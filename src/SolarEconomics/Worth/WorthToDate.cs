@@ -9,11 +9,14 @@ public sealed partial class WorthToDate : IFinding
     // Each further record means computing the range again: only where it is asked for.
     private readonly Lazy<IReadOnlyList<Narrowing>> _narrowing;
     private readonly Lazy<OutlookRecord> _forOutlooks;
+    private readonly Lazy<IReadOnlyList<LadderStep>> _ladder;
 
-    private WorthToDate(Site site, TariffHistory tariffs, Ledger? ledger, WorthOptions options, SiteRecords records, EnergySet flows, EvidencePrices prices)
+    private WorthToDate(Site site, TariffHistory tariffs, Ledger? ledger, WorthOptions options, SiteRecords records, EnergySet flows, EvidencePrices prices,
+        Lazy<IReadOnlyList<LadderStep>> ladder)
     {
         (Site, Tariffs, Ledger, Options) = (site, tariffs, ledger, options);
         (Records, Flows, Prices) = (records, flows, prices);
+        _ladder = ladder;
         _narrowing = new Lazy<IReadOnlyList<Narrowing>>(() => NarrowingRecords.Of(records, prices, new EvidenceLadder(records, prices), site.Currency));
         _forOutlooks = new Lazy<OutlookRecord>(() => new OutlookRecord(this));
     }
@@ -33,8 +36,8 @@ public sealed partial class WorthToDate : IFinding
     /// <summary>The value with every missing reading half way between its ends; <see langword="null"/> where there is no upper end.</summary>
     public required Money? Value { get; init; }
 
-    /// <summary>The range at each rung of evidence, up to <see cref="Rung"/>; no range is wider than the one before.</summary>
-    public required IReadOnlyList<LadderStep> Ladder { get; init; }
+    /// <summary>The range at each rung of evidence, up to <see cref="Rung"/>, with the flows that reach its ends; no range is wider than the one before.</summary>
+    public IReadOnlyList<LadderStep> Ladder => _ladder.Value;
 
     /// <summary>Further records, the one that would narrow the range most first.</summary>
     public IReadOnlyList<Narrowing> Narrowing => _narrowing.Value;

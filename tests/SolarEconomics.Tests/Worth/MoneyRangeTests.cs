@@ -31,15 +31,5 @@ public sealed class MoneyRangeTests
         Assert.Equal(new MoneyRange(Eur(12), null), Open.Within(new MoneyRange(Eur(12), null)));
     }
 
-    [Fact]
-    public void Stretched_to_an_amount_a_range_just_holds_it()
-    {
-        Assert.Equal(new MoneyRange(Eur(15), Eur(30)), Closed.Stretch(Eur(15)));
-        Assert.Equal(new MoneyRange(Eur(20), Eur(35)), Closed.Stretch(Eur(35)));
-        Assert.Equal(Closed, Closed.Stretch(Eur(20)));
-        Assert.Equal(Closed, Closed.Stretch(Eur(30)));
-        Assert.Equal(Open, Open.Stretch(Eur(35)));
-    }
-
     private static Money Eur(decimal amount) => Money.Nominal(amount, Currency.Of("EUR"));
 }

@@ -83,9 +83,9 @@ public sealed class WorthWordsTests
     public void A_table_says_what_each_kind_of_record_allows()
     {
         var table = Year.Say(Plain).Tables[2];
-        Assert.Equal(("What the records allow (EUR)", "Records used, Lowest, Highest"), (table.Caption, string.Join(", ", table.Columns)));
+        Assert.Equal(("What the records allow (EUR)", "Records used, Lowest, Highest, Ends"), (table.Caption, string.Join(", ", table.Columns)));
         Assert.Equal(["counters and prices", "monthly totals", "interval generation", "interval import, export and generation"], table.Rows.Select(r => r[0]));
-        Assert.Equal(["interval import, export and generation", "€146", "€146"], table.Rows[3]);
+        Assert.Equal(["interval import, export and generation", "€146", "€146", "flows"], table.Rows[3]);
         Assert.Equal(3, Year.Say(Plain).Tables.Count);
     }
 
