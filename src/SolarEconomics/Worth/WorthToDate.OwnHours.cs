@@ -23,13 +23,12 @@ public sealed partial class WorthToDate
         var plain = WithoutOwnHours ?? this;
         if (plain.Ledger is null) throw Throw.NoLedger(Site.Name);
         var ledger = plain.Ledger.WithOwnHoursPaid(ratePerHour, plain.PutsUp);
-        return new WorthToDate(Site, Tariffs, ledger, Options, Records, Flows, Prices)
+        return new WorthToDate(Site, Tariffs, ledger, Options, Records, Flows, Prices, _ladder)
         {
             Period = Period,
             Rung = Rung,
             Range = Range,
             Value = Value,
-            Ladder = Ladder,
             Months = Months,
             Energy = Energy,
             StraightLine = StraightLineOf(Records, Tariffs, ledger, Options, Period),
