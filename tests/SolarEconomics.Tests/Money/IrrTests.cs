@@ -74,7 +74,7 @@ public sealed class IrrTests
             foreach (var rate in rates) flow = Times(flow, -(1 + rate));
             TimeValue.TryIrr(flow, out var result);
             Assert.Equal(rates.Length, result.Roots.Count);
-            for (var i = 0; i < rates.Length; i++) Assert.Equal(rates[i], result.Roots[i].PerYear, 6);
+            for (var i = 0; i < rates.Length; i++) Assert.Equal(rates[i], result.Roots[i].PerYear, 5e-7);
         });
 
     [Fact]

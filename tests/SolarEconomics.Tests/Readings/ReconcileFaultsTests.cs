@@ -89,8 +89,8 @@ public sealed class ReconcileFaultsTests
             var balance = EnergyBalance.Of(new Readings([Of(FlowKind.Generation, made), Of(FlowKind.Import, bought), Of(FlowKind.Export, sold), Of(FlowKind.BatteryCharge, into), Of(FlowKind.BatteryDischarge, outOf),
                 Of(FlowKind.Use, made + bought + outOf - sold - into - lost)], [], []));
             // Generation + import = use + export + storage change + losses.
-            Assert.Equal(lost, balance.Residual!.Value.LowKwh, 9);
-            Assert.Equal(lost, balance.Residual.Value.HighKwh, 9);
+            Assert.Equal(lost, balance.Residual!.Value.LowKwh, 5e-10);
+            Assert.Equal(lost, balance.Residual.Value.HighKwh, 5e-10);
         }
     }
 
