@@ -72,14 +72,26 @@ public sealed class ZeroSearchTests
     }
 
     [Fact]
-    public void Every_root_of_a_random_polynomial_is_found_and_nothing_else() =>
+    public void Roots_crowded_at_an_end_where_the_bend_changes_its_sign_are_all_found() // three of these five were found, and nothing said, before ends were drawn on
+    {
+        double[] roots = [0.0125, 0.029244438107488707, 0.039388969860847764, 0.1113706970651199, 0.1877875597609387];
+        Near(roots, ZeroSearch.Along(Range, x => roots.Aggregate(1.0, (p, r) => p * (x - r)) * (((x + 2.744372332674134) * (x + 2.744372332674134)) + 1.1338743924385015)).Zeros, 1e-6);
+    }
+
+    [Fact]
+    public void Every_root_of_a_random_polynomial_is_found_and_nothing_else_or_the_stretch_is_said() =>
         Gen.Select(Roots, Gen.Double[-5, 5], Gen.Double[0.01, 3], Gen.Bool).Sample((roots, centre, above, turned) =>
         {
             var found = ZeroSearch.Along(Range, x => roots.Aggregate(turned ? -1.0 : 1.0, (p, r) => p * (x - r)) * (((x - centre) * (x - centre)) + above));
-            Near(roots, found.Zeros, 1e-6);
             Assert.Empty(found.Jumps);
-            Assert.Empty(found.Unclear);
+            if (found.Unclear.Count == 0) Near(roots, found.Zeros, 1e-6);
+            else Assert.All(roots, r => Assert.True(found.Zeros.Any(z => Math.Abs(z - r) <= 1e-6) || found.Unclear.Any(u => r >= u.Low && r <= u.High)));
         }, iter: 20_000);
+
+    [Fact]
+    public void Roots_that_are_not_crowded_leave_nothing_unclear() =>
+        Gen.Select(Gen.Double[0.05, 0.95], Gen.Double[0.05, 0.95], Gen.Double[0.05, 0.95]).Sample((a, b, c) =>
+            Assert.Empty(ZeroSearch.Along(Range, x => (x - a) * (x - b) * (x - c)).Unclear), iter: 2_000);
 
     [Fact]
     public void A_pair_of_roots_however_close_is_found_twice() =>

@@ -53,15 +53,25 @@ internal sealed class ZeroSearch
 
     private void Open(double[] at, double[] values)
     {
-        var bends = new double[at.Length];
-        for (var i = 1; i < at.Length - 1; i++) bends[i] = Bend(at[i - 1], values[i - 1], at[i], values[i], at[i + 1], values[i + 1]);
+        var bends = Bends(at, values);
         for (var i = 0; i < at.Length; i++)
         {
             if (values[i] == 0) _spots.Add(ZeroSpot.Met(at[i]));
             if (i == 0) continue;
-            var around = bends[Math.Max(0, i - 2)..Math.Min(at.Length, i + 2)].Max();
-            _open.Enqueue(new ZeroStretch(at[i - 1], values[i - 1], at[i], values[i], around));
+            // Two looks further on both sides, as the bend may just be changing its sign here.
+            var around = bends[Math.Max(0, i - 3)..Math.Min(at.Length, i + 3)].Max(Math.Abs);
+            _open.Enqueue(new ZeroStretch(at[i - 1], values[i - 1], at[i], values[i], Caution * around));
         }
+    }
+
+    /// <summary>The second derivative at each look; at the two ends drawn on from the three beside them.</summary>
+    private static double[] Bends(double[] at, double[] values)
+    {
+        var bends = new double[at.Length];
+        for (var i = 1; i < at.Length - 1; i++) bends[i] = Bend(at[i - 1], values[i - 1], at[i], values[i], at[i + 1], values[i + 1]);
+        bends[0] = (3 * (bends[1] - bends[2])) + bends[3];
+        bends[^1] = (3 * (bends[^2] - bends[^3])) + bends[^4];
+        return bends;
     }
 
     private void Judge(ZeroStretch stretch)
@@ -92,7 +102,7 @@ internal sealed class ZeroSearch
         var found = Snapped(Look(middle));
         if (found == 0) _spots.Add(ZeroSpot.Met(middle));
         // What was seen from further away fades, or a steep neighbourhood would have the flat places in it halved to the end.
-        var bend = Math.Max(s.Bend / 4, Bend(s.Low, s.AtLow, middle, found, s.High, s.AtHigh));
+        var bend = Math.Max(s.Bend / 4, Caution * Math.Abs(Bend(s.Low, s.AtLow, middle, found, s.High, s.AtHigh)));
         _open.Enqueue(new ZeroStretch(s.Low, s.AtLow, middle, found, bend));
         _open.Enqueue(new ZeroStretch(middle, found, s.High, s.AtHigh, bend));
     }
@@ -112,7 +122,7 @@ internal sealed class ZeroSearch
     /// <summary>What lies below the rounding of sums counts as 0, or noise around 0 would be taken for crossings.</summary>
     private double Snapped(double value) => Math.Abs(value) <= 1e-13 * _size ? 0 : value;
 
-    /// <summary>The second derivative that three neighbours show, with caution.</summary>
+    /// <summary>The second derivative that three neighbours show.</summary>
     private static double Bend(double low, double atLow, double middle, double atMiddle, double high, double atHigh) =>
-        Caution * Math.Abs(2 * (((atHigh - atMiddle) / (high - middle)) - ((atMiddle - atLow) / (middle - low))) / (high - low));
+        2 * (((atHigh - atMiddle) / (high - middle)) - ((atMiddle - atLow) / (middle - low))) / (high - low);
 }
