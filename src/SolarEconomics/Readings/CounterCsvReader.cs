@@ -16,10 +16,14 @@ internal sealed class CounterCsvReader : IRecordReader
         var header = HeaderLine(file) ?? throw Throw.NothingToRead(file.Name, "no header of a counter file", "date,device,kwh", []);
         if (options.Zone is null) throw Throw.NeedsZone(file.Name, header.Line, Array.IndexOf(header.Fields, "date") + 1, "date");
         var lines = new List<(string[] Fields, int Line)>();
+        var problems = new ProblemList(file.Name);
         using (var reader = new StreamReader(file.Open(), CsvText.EncodingOf(file.Head)))
         {
-            for (var i = 0; i < header.Line; i++) reader.ReadLine();
-            using var csv = CsvReader.Create(reader, GeneralRows.OptionsFor(header.Delimiter), leaveOpen: true);
+            var date = Array.IndexOf(header.Fields, "date");
+            var whole = new WholeRows(new TextLines(reader).Next, [header.Delimiter], l => CsvSniff.MayBeRow(l, header.Delimiter, date)) { NeverClosed = (line, field, raw) => GeneralRows.ReportNeverClosed(problems, line, field, raw) };
+            using var text = new WholeRowsText(whole);
+            for (var i = 0; i < header.Line; i++) text.ReadLine();
+            using var csv = CsvReader.Create(text, GeneralRows.OptionsFor(header.Delimiter), leaveOpen: true);
             while (csv.Read())
             {
                 options.Cancel.ThrowIfCancellationRequested();
@@ -28,7 +32,6 @@ internal sealed class CounterCsvReader : IRecordReader
                 lines.Add((fields, header.Line + (int)csv.LineNumber));
             }
         }
-        var problems = new ProblemList(file.Name);
         var rows = RowsFor(file, header, lines, options, problems);
         foreach (var (fields, line) in lines) rows.Take(fields, line);
         options.Progress?.Report(1);

@@ -10,6 +10,7 @@ internal sealed class Utf8Lines(Stream stream, int blockBytes = 1 << 18)
     private byte[] _block = new byte[blockBytes];
     private int _from;
     private int _to;
+    private int _lineFrom;
     private bool _ended;
 
     /// <summary>Number of the line given last, counted from 1.</summary>
@@ -17,6 +18,9 @@ internal sealed class Utf8Lines(Stream stream, int blockBytes = 1 << 18)
 
     /// <summary>Bytes taken from the stream so far, for progress.</summary>
     internal long BytesRead { get; private set; }
+
+    /// <summary>Place in the stream at which the line given last begins. Unit: bytes. Valid until more is read.</summary>
+    internal long LineStart => BytesRead - (_to - _lineFrom);
 
     /// <summary>Gives the next line, without its end. The span is valid until the next call.</summary>
     internal bool TryNext(out ReadOnlySpan<byte> line)
@@ -30,6 +34,7 @@ internal sealed class Utf8Lines(Stream stream, int blockBytes = 1 << 18)
             {
                 at += searched;
                 line = WithoutReturn(rest[..at]);
+                _lineFrom = _from;
                 _from += at + 1;
                 Line++;
                 return true;
@@ -37,6 +42,7 @@ internal sealed class Utf8Lines(Stream stream, int blockBytes = 1 << 18)
             if (_ended || rest.Length >= LongestLine)
             {
                 line = WithoutReturn(rest);
+                _lineFrom = _from;
                 _from = _to;
                 if (rest.IsEmpty) return false;
                 Line++;

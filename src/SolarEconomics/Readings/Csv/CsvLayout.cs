@@ -21,6 +21,9 @@ internal sealed record CsvLayout
     /// <summary>Where each row names its channel; <see langword="null"/> where channels stand in columns.</summary>
     internal LongForm? Long { get; init; }
 
+    /// <summary>Quotation marks above the rows that are never closed.</summary>
+    internal IReadOnlyList<(int Line, int Field, string Raw)> NeverClosed { get; init; } = [];
+
     /// <summary>Number of fields that a whole row has.</summary>
     internal int Fields => Columns.Count;
 }

@@ -19,7 +19,8 @@ internal static class CsvSniff
     internal static CsvLayout Layout(RecordFile file, ReadOptions options)
     {
         var encoding = CsvText.EncodingOf(file.Head);
-        var lines = CsvText.HeadLines(file, encoding);
+        var neverClosed = new List<(int Line, int Field, string Raw)>();
+        var lines = CsvText.HeadLines(file, encoding, (line, field, raw) => neverClosed.Add((line, field, raw)));
         var table = Find(lines, StampSniff.IsStamp) ?? TimePartsSniff.Find(lines) ?? SerialDates.Table(file, lines, options) ?? throw Throw.NoTable(file.Name, lines);
         var rows = table.Rows;
         var (headers, unitRow) = Headers(lines, table);
@@ -44,6 +45,7 @@ internal static class CsvSniff
             Columns = columns,
             Stamp = stamp,
             Long = longForm,
+            NeverClosed = [.. neverClosed.Where(n => n.Line < table.FirstLine)],
         };
     }
 
@@ -135,6 +137,13 @@ internal static class CsvSniff
         return false;
     }
 
+    /// <summary>Whether a line may be a row by itself, whatever the delimiter.</summary>
+    internal static bool MayBeRow(string line) =>
+        Array.Exists(Delimiters, d => CsvText.Fields(line, d) is var fields && Enumerable.Range(0, Math.Min(fields.Length, 12)).Any(i => IsRow(fields, i, StampSniff.IsStamp)));
+
+    /// <summary>Whether a line may be a row of a table by itself: a time or a number where the time stands, and a number or nothing beside it.</summary>
+    internal static bool MayBeRow(string line, char delimiter, int stamp) => IsRow(CsvText.Fields(line, delimiter), stamp, f => StampSniff.IsStamp(f) || LooksLikeNumber(f));
+
     private static bool LooksLikeNumber(string field) =>
         CellUnit.Bare(field).AsSpan().Trim().IndexOfAnyExcept("0123456789.,'\u2019-\u2212+eE \u00A0\u202F\u2009") < 0 && field.Any(char.IsAsciiDigit);
 
@@ -147,6 +156,7 @@ internal static class CsvSniff
         {
             // Sheets often leave a row empty between the headers and the numbers.
             if (above.Count == 0 && IsEmpty(lines[line], table.Delimiter)) continue;
+            if (ReferenceEquals(lines[line], WholeRows.Joined)) continue;
             if (lines[line].StartsWith('#') || string.IsNullOrWhiteSpace(lines[line])) break;
             var split = CsvText.Fields(lines[line], table.Delimiter);
             if (split.Length < 2 || split.Length > fields || split.Length < fields - 1) break;

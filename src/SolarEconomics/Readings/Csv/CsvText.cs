@@ -40,8 +40,11 @@ internal static class CsvText
         return true;
     }
 
-    /// <summary>The lines of the head as text; the last one is left out where the file goes on.</summary>
-    internal static IReadOnlyList<string> HeadLines(RecordFile file, Encoding encoding)
+    /// <summary>The lines of the head as text, every row on one of them; the last one is left out where the file goes on.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="encoding">Its encoding.</param>
+    /// <param name="neverClosed">Told of a quotation mark that is never closed: line, field and the line itself.</param>
+    internal static IReadOnlyList<string> HeadLines(RecordFile file, Encoding encoding, Action<int, int, string>? neverClosed = null)
     {
         var head = file.Head;
         var preamble = encoding.GetPreamble();
@@ -49,10 +52,19 @@ internal static class CsvText
         var text = encoding.GetString(head);
         var lines = text.Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n', '\r').ToList();
         if (file.Length > file.Head.Length) lines.RemoveAt(lines.Count - 1);
-        return lines;
+        return text.Contains('"', StringComparison.Ordinal) ? Whole(lines, neverClosed) : lines;
     }
 
-    /// <summary>The fields of one line, quotes resolved. For the head only: a quoted field that runs over lines is read by the row reader.</summary>
+    private static List<string> Whole(List<string> lines, Action<int, int, string>? neverClosed)
+    {
+        var at = 0;
+        var rows = new WholeRows(() => at < lines.Count ? lines[at++] : null, CsvSniff.Delimiters, CsvSniff.MayBeRow) { NeverClosed = neverClosed };
+        var whole = new List<string>(lines.Count);
+        while (rows.Next() is { } line) whole.Add(line);
+        return whole;
+    }
+
+    /// <summary>The fields of one line, quotes resolved.</summary>
     internal static string[] Fields(string line, char delimiter)
     {
         if (!line.Contains('"', StringComparison.Ordinal)) return line.Split(delimiter);

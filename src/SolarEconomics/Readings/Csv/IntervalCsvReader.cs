@@ -15,6 +15,7 @@ internal sealed class IntervalCsvReader : IRecordReader
     {
         var layout = CsvSniff.Layout(file, options);
         var problems = new ProblemList(file.Name);
+        foreach (var (line, field, raw) in layout.NeverClosed) GeneralRows.ReportNeverClosed(problems, line, field, raw);
         return layout.Long is { } form ? ReadLong(file, layout, form, options, problems) : ReadColumns(file, layout, options, problems);
     }
 
@@ -24,11 +25,11 @@ internal sealed class IntervalCsvReader : IRecordReader
         if (PlainRows.Suit(layout, options))
         {
             using var stream = file.Open();
-            PlainRows.Read(stream, layout, rows, TickOf(stream, file, options));
+            PlainRows.Read(stream, layout, rows, problems, TickOf(stream, file, options));
         }
         else
         {
-            ReadGenerally(file, layout, rows, options);
+            ReadGenerally(file, layout, rows, options, problems);
         }
         options.Progress?.Report(1);
         if (rows.Table.Rows == 0) throw NoRows(file, problems);
@@ -40,7 +41,7 @@ internal sealed class IntervalCsvReader : IRecordReader
     private RecordContent ReadLong(RecordFile file, CsvLayout layout, LongForm form, ReadOptions options, ProblemList problems)
     {
         var rows = new LongRows(layout, form, options, problems);
-        ReadGenerally(file, layout, rows, options);
+        ReadGenerally(file, layout, rows, options, problems);
         options.Progress?.Report(1);
         if (rows.Channels.Count == 0) throw NoRows(file, problems);
         var channels = rows.Channels.SelectMany(c => ChannelsOfTable.Make(c, layout, options, problems, file.Name)).ToList();
@@ -53,11 +54,11 @@ internal sealed class IntervalCsvReader : IRecordReader
         };
     }
 
-    private static void ReadGenerally(RecordFile file, CsvLayout layout, IRowTaker rows, ReadOptions options)
+    private static void ReadGenerally(RecordFile file, CsvLayout layout, IRowTaker rows, ReadOptions options, ProblemList problems)
     {
         using var stream = file.Open();
         using var reader = new StreamReader(stream, layout.Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16);
-        GeneralRows.Read(reader, 0, layout, rows, TickOf(stream, file, options));
+        GeneralRows.Read(reader, 0, layout, rows, problems, TickOf(stream, file, options));
     }
 
     private static Action TickOf(Stream stream, RecordFile file, ReadOptions options)

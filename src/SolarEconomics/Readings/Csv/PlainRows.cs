@@ -13,6 +13,7 @@ internal sealed partial class PlainRows
 
     private readonly CsvLayout _layout;
     private readonly CsvRows _rows;
+    private readonly ProblemList _problems;
     private readonly byte _delimiter;
 
     // One entry per field after the time: the value column it fills, or one of the two below.
@@ -29,10 +30,11 @@ internal sealed partial class PlainRows
     private ushort _dateTail;
     private long _dateMs;
 
-    private PlainRows(CsvLayout layout, CsvRows rows)
+    private PlainRows(CsvLayout layout, CsvRows rows, ProblemList problems)
     {
         _layout = layout;
         _rows = rows;
+        _problems = problems;
         _delimiter = (byte)layout.Delimiter;
         _targets = new int[layout.Fields - 1];
         Array.Fill(_targets, Skip);
@@ -52,9 +54,9 @@ internal sealed partial class PlainRows
         && layout.Stamp is { Index: 0, Form: StampForm.Text, TimeIndex: < 0, EndIndex: < 0, Parts: null, Fineness: StampFineness.Time };
 
     /// <summary>Reads all rows of a stream.</summary>
-    internal static void Read(Stream stream, CsvLayout layout, CsvRows rows, Action tick)
+    internal static void Read(Stream stream, CsvLayout layout, CsvRows rows, ProblemList problems, Action tick)
     {
-        var plain = new PlainRows(layout, rows);
+        var plain = new PlainRows(layout, rows, problems);
         var lines = new Utf8Lines(stream);
         var known = 0L;
         // The general reader counts a lone carriage return as the end of a line; so does this count.
@@ -75,21 +77,36 @@ internal sealed partial class PlainRows
             var number = lines.Line + loneReturns;
             if (number >= layout.FirstDataLine && plain.TryTake(line, number)) continue;
             var returns = line.Count((byte)'\r');
-            if (number + returns >= layout.FirstDataLine) plain.TakeByGeneralReader(line, number);
+            if (number + returns >= layout.FirstDataLine && !plain.TryTakeByGeneralReader(line, number))
+            {
+                stream.Position = lines.LineStart;
+                plain.TakeRest(stream, number, tick);
+                return;
+            }
             loneReturns += returns;
         }
     }
 
-    private void TakeByGeneralReader(ReadOnlySpan<byte> line, int number)
+    /// <summary>Reads one line; false where a quoted field may go on below it.</summary>
+    private bool TryTakeByGeneralReader(ReadOnlySpan<byte> line, int number)
     {
         var text = _layout.Encoding.GetString(line);
         if (line.IndexOfAny((byte)'"', (byte)'\r') < 0)
         {
             if (number >= _layout.FirstDataLine && text.Length > 0) _rows.Take(text.Split(_layout.Delimiter), number);
-            return;
+            return true;
         }
+        if (Array.Exists(text.Split('\r'), part => WholeRows.IsOpen(part, [_layout.Delimiter], out _))) return false;
         using var reader = new StringReader(text);
-        GeneralRows.Read(reader, number - 1, _layout, _rows, static () => { });
+        GeneralRows.Read(reader, number - 1, _layout, _rows, _problems, static () => { });
+        return true;
+    }
+
+    /// <summary>Leaves a line and all below it to the general reader: where a field goes on over line ends, lines are no rows any more.</summary>
+    private void TakeRest(Stream stream, int number, Action tick)
+    {
+        using var reader = new StreamReader(stream, _layout.Encoding, detectEncodingFromByteOrderMarks: false, bufferSize: 1 << 16, leaveOpen: true);
+        GeneralRows.Read(reader, number - 1, _layout, _rows, _problems, tick);
     }
 
     /// <summary>Brings numbers of other units to kWh; one that no reading can be is reported and counts as missing.</summary>

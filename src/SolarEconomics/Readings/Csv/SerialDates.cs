@@ -32,7 +32,9 @@ internal static class SerialDates
     internal static CsvTable? Find(IReadOnlyList<string> lines)
     {
         if (CsvSniff.Find(lines, IsSerial) is not { FirstLine: > 1 } table) return null;
-        var header = CsvText.Fields(lines[table.FirstLine - 2], table.Delimiter);
+        var above = table.FirstLine - 2;
+        while (above > 0 && ReferenceEquals(lines[above], WholeRows.Joined)) above--;
+        var header = CsvText.Fields(lines[above], table.Delimiter);
         if (table.StampIndex >= header.Length) return null;
         var words = header[table.StampIndex].Split([' ', '_', '-', '(', ')', '/', '.'], StringSplitOptions.RemoveEmptyEntries);
         return Array.Exists(words, w => HeaderWordsOfTime.Contains(w, StringComparer.OrdinalIgnoreCase)) ? table : null;

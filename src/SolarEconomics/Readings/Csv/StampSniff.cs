@@ -112,7 +112,8 @@ internal static class StampSniff
     private static IEnumerable<string> AllStamps(RecordFile file, Encoding encoding, CsvTable table)
     {
         using var reader = new StreamReader(file.Open(), encoding);
-        while (reader.ReadLine() is { } line)
+        var rows = new WholeRows(new TextLines(reader).Next, [table.Delimiter], l => CsvSniff.MayBeRow(l, table.Delimiter, table.StampIndex)) { FirstLine = table.FirstLine };
+        while (rows.Next() is { } line)
         {
             var fields = CsvText.Fields(line, table.Delimiter);
             if (table.StampIndex < fields.Length) yield return fields[table.StampIndex];

@@ -25,7 +25,7 @@ internal sealed class DayTableReader : IRecordReader
         var rows = new DayTableRows(head, layout, zone, options, problems);
         using (var stream = file.Open())
         using (var text = new StreamReader(stream, layout.Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16))
-            GeneralRows.Read(text, 0, layout, rows, () =>
+            GeneralRows.Read(text, 0, layout, rows, problems, () =>
             {
                 options.Cancel.ThrowIfCancellationRequested();
                 options.Progress?.Report(stream.Position / (double)file.Length);
