@@ -18,7 +18,7 @@ public enum ColumnKind
     /// <summary>Power: the interval's mean where rows are regular, a sample where they are not.</summary>
     Power,
 
-    /// <summary>Energy of one register for both directions: above zero from the grid, below zero to it.</summary>
+    /// <summary>Energy or power of one register for both directions: values above zero go the way of the column's flow (import where it names none), those below zero the other way.</summary>
     Net,
 
     /// <summary>A counter's state at the row's time.</summary>

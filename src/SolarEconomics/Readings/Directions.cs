@@ -9,12 +9,16 @@ internal static class Directions
         Doubts.Flag(energy, column.Meaning.Flow, device is null ? null : plant.Find(device), column.Name, column.Index + 1, problems);
         if (column is { IsEnergy: true, Meaning.Kind: ColumnKind.Net } && Negatives.Next(energy.Values, 0) >= 0)
         {
-            problems.Note(0, column.Index + 1, column.Meaning.Header, $"both directions under \"{column.Name}\"", "one; values above zero are read as import, those below as export. If it is the other way round, correct the column");
-            yield return Make(column.Name + " import", FlowKind.Import, OneSide(energy, +1), column, device, MeasurementPoint.Meter, extra, file);
-            yield return Make(column.Name + " export", FlowKind.Export, OneSide(energy, -1), column, device, MeasurementPoint.Meter, 0, file);
+            var (above, below) = Ways(column.Meaning.Flow);
+            var at = above is FlowKind.Import or FlowKind.Export ? MeasurementPoint.Meter : point;
+            problems.Note(0, column.Index + 1, column.Meaning.Header, $"both directions under \"{column.Name}\"",
+                $"one; values above zero are read as {HeaderWords.Name(above)}, those below as {HeaderWords.Name(below)}. If it is the other way round, correct the column{By(column, below)}");
+            yield return Make($"{column.Name} {HeaderWords.Name(above)}", above, OneSide(energy, +1), column, device, at, extra, file);
+            yield return Make($"{column.Name} {HeaderWords.Name(below)}", below, OneSide(energy, -1), column, device, at, 0, file);
             yield break;
         }
         Negatives.Flag(energy, column.Meaning.Flow, column.Name, column.Index + 1, problems);
+        if (column is { IsEnergy: true, Meaning.Flow: FlowKind.Unknown }) AskForDirections(energy, column, problems);
         if (column.HasNoUnit)
         {
             var sum = default(CompensatedSum);
@@ -25,6 +29,32 @@ internal static class Directions
         }
         yield return Make(column.Name, column.Meaning.Flow, energy, column, device, point, extra, file);
     }
+
+    /// <summary>A column that names no flow and goes both ways is a balance of two: what it adds up to is neither.</summary>
+    private static void AskForDirections(ColumnEnergy energy, ValueColumn column, ProblemList problems)
+    {
+        var (above, below) = (default(CompensatedSum), default(CompensatedSum));
+        for (var i = 0; i < energy.Count; i++)
+        {
+            if (energy.Kwh[i] > 0) above.Add(energy.Kwh[i]);
+            else below.Add(energy.Kwh[i]);
+        }
+        if (above.Total <= 0 || below.Total >= 0) return;
+        problems.Doubtful(0, column.Index + 1, column.Meaning.Header,
+            FormattableString.Invariant($"{above.Total:0.######} kWh above zero and {below.Total:0.######} kWh below under \"{column.Name}\", which names no flow"),
+            $"one direction, or a register of both. If it holds both, say which way those above zero go{By(column, FlowKind.Import)}, FlowKind.Export, FlowKind.BatteryCharge or FlowKind.BatteryDischarge; until then both are added up and belong to no flow");
+    }
+
+    private static string By(ValueColumn column, FlowKind above) => $": ColumnMeaning.Of(\"{column.Meaning.Header}\", FlowKind.{above}, \"{column.UnitName}\", ColumnKind.Net)";
+
+    /// <summary>What a register of both directions holds above and below zero, by the flow that it is said to count.</summary>
+    private static (FlowKind Above, FlowKind Below) Ways(FlowKind flow) => flow switch
+    {
+        FlowKind.Export => (FlowKind.Export, FlowKind.Import),
+        FlowKind.BatteryCharge => (FlowKind.BatteryCharge, FlowKind.BatteryDischarge),
+        FlowKind.BatteryDischarge => (FlowKind.BatteryDischarge, FlowKind.BatteryCharge),
+        _ => (FlowKind.Import, FlowKind.Export),
+    };
 
     private static Channel Make(string name, FlowKind flow, ColumnEnergy energy, ValueColumn column, string? device, MeasurementPoint point, int extra, string file) =>
         new(name, flow, energy.Times, energy.Kwh, energy.Quality)

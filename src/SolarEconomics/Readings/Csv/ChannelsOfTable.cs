@@ -26,7 +26,7 @@ internal static class ChannelsOfTable
             }
             var channel = column.Meaning.Kind switch
             {
-                ColumnKind.Power => PowerColumn.ToEnergy(table, c, times, options.LongestBridge, column, problems),
+                _ when column.IsPower => PowerColumn.ToEnergy(table, c, times, options.LongestBridge, column, problems),
                 ColumnKind.Counter => CounterColumn.ToEnergy(table, c, column, problems),
                 ColumnKind.DailyCounter => CounterColumn.OfDaily(table, c, column, problems),
                 _ => table.Take(c, times),

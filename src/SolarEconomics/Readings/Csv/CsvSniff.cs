@@ -160,6 +160,8 @@ internal static class CsvSniff
             if (lines[line].StartsWith('#') || string.IsNullOrWhiteSpace(lines[line])) break;
             var split = CsvText.Fields(lines[line], table.Delimiter);
             if (split.Length < 2 || split.Length > fields || split.Length < fields - 1) break;
+            // Lines of a name and a value may stand above: once a header names the time, a further one over it names it too, or nothing.
+            if (above.Exists(a => SaysTime(a, table.StampIndex)) && !SaysTime(split, table.StampIndex) && !IsBlankAt(split, table.StampIndex)) break;
             above.Insert(0, split);
         }
         if (above.Count == 0) return ([], null);
@@ -180,6 +182,10 @@ internal static class CsvSniff
         }
         return (headers, units);
     }
+
+    private static bool SaysTime(string[] fields, int stamp) => stamp < fields.Length && SerialDates.SaysTime(fields[stamp]);
+
+    private static bool IsBlankAt(string[] fields, int index) => index >= fields.Length || string.IsNullOrWhiteSpace(fields[index]);
 
     private static bool IsEmpty(string line, char delimiter) => line.AsSpan().Trim().Trim(delimiter).Trim().IsEmpty;
 

@@ -16,7 +16,7 @@ internal static partial class HeaderWords
     ];
 
     private static readonly string[] NoEnergyWords =
-        ["price", "cost", "tariff", "temperature", "temp", "humidity", "voltage", "current", "soc", "state of charge", "percent", "irradiance", "frequency", "rate", "preis", "kosten"];
+        ["price", "cost", "tariff", "temperature", "temp", "humidity", "voltage", "current", "soc", "state of charge", "percent", "irradiance", "frequency", "rate", "preis", "kosten", "standing charge", "supply charge", "service charge", "demand charge", "prix", "precio", "prezzo", "preço", "prijs", "pris", "cena", "coût", "coste", "costo", "temperatur", "température", "temperatura"];
 
     private static readonly string[] NameWords =
         ["id", "nmi", "mpan", "mprn", "esiid", "serial", "serial number", "meter number", "meter no", "account", "account number", "customer", "postcode", "zip", "device number", "row", "index", "nr"];
@@ -83,7 +83,9 @@ internal static partial class HeaderWords
     private static (FlowKind Flow, string? Word) FlowOf(string text, string[] words)
     {
         if (text.Contains('+')) return (FlowKind.Unknown, text);
-        foreach (var (flow, candidates) in FlowWords)
+        // In French a load curve.
+        if (Has(words, "courbe de charge")) return (FlowKind.Use, "courbe de charge");
+        foreach (var (flow, candidates) in FlowWords.Concat(FlowWordsOfOtherLanguages))
         {
             var word = Array.Find(candidates, w => Has(words, w));
             if (word is not null) return (flow, word);
@@ -113,6 +115,13 @@ internal static partial class HeaderWords
             reason = $"its header says {unit.Name}";
             return unit;
         }
+        // A lone w may also be the west; beside a word for power it is the unit.
+        if (PowerInWatts().Match(text) is { Success: true } watts)
+        {
+            text = text.Remove(watts.Groups["unit"].Index, 1).Trim(' ', '_', '-', '/', ',');
+            reason = "its header says W";
+            return EnergyUnit.Find("W");
+        }
         return null;
     }
 
@@ -139,6 +148,9 @@ internal static partial class HeaderWords
 
     [GeneratedRegex(@"[(\[](?<unit>[^()\[\]]*)[)\]]", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Bracketed();
+
+    [GeneratedRegex(@"(power|leistung|puissance|potencia|potência|potenza|vermogen|effekt|moc)[ _-](?<unit>w)$", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase, 1000)]
+    private static partial Regex PowerInWatts();
 
     [GeneratedRegex(@"[\p{L}\d]+", RegexOptions.None, 1000)]
     private static partial Regex Word();

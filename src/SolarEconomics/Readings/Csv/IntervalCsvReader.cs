@@ -16,6 +16,8 @@ internal sealed class IntervalCsvReader : IRecordReader
         var layout = CsvSniff.Layout(file, options);
         var problems = new ProblemList(file.Name);
         foreach (var (line, field, raw) in layout.NeverClosed) GeneralRows.ReportNeverClosed(problems, line, field, raw);
+        if (layout.Stamp.SaysTwentyFour)
+            problems.Note(0, layout.Stamp.Index + 1, "24:00", "the time 24:00 and no 00:00", "times that start their intervals; each is read as the end of its interval. If they are starts, say StampEdge.Start in the options");
         return layout.Long is { } form ? ReadLong(file, layout, form, options, problems) : ReadColumns(file, layout, options, problems);
     }
 

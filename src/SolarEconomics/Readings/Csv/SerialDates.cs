@@ -14,7 +14,7 @@ internal static class SerialDates
     private const double RoundsToSecondWithinMs = 50;
 
     private static readonly string[] HeaderWordsOfTime =
-        ["date", "time", "datetime", "timestamp", "day", "start", "from", "begin", "datum", "zeit", "tag", "zeitpunkt", "von", "fecha", "heure", "jour", "data", "dato", "tijd", "interval", "period"];
+        ["date", "time", "datetime", "timestamp", "day", "start", "from", "begin", "datum", "zeit", "tag", "zeitpunkt", "von", "fecha", "heure", "jour", "data", "dato", "tijd", "interval", "period", "horodate", "hora", "ora", "mese", "mois", "mes", "monat", "month", "maand", "godzina", "日時", "日付"];
 
     internal static bool IsSerial(string field) => TryNumber(field, out var number) && number is >= Least and <= Most;
 
@@ -36,9 +36,12 @@ internal static class SerialDates
         while (above > 0 && ReferenceEquals(lines[above], WholeRows.Joined)) above--;
         var header = CsvText.Fields(lines[above], table.Delimiter);
         if (table.StampIndex >= header.Length) return null;
-        var words = header[table.StampIndex].Split([' ', '_', '-', '(', ')', '/', '.'], StringSplitOptions.RemoveEmptyEntries);
-        return Array.Exists(words, w => HeaderWordsOfTime.Contains(w, StringComparer.OrdinalIgnoreCase)) ? table : null;
+        return SaysTime(header[table.StampIndex]) ? table : null;
     }
+
+    /// <summary>Whether a header speaks of time.</summary>
+    internal static bool SaysTime(string header) =>
+        Array.Exists(header.Split([' ', '_', '-', '(', ')', '/', '.'], StringSplitOptions.RemoveEmptyEntries), w => HeaderWordsOfTime.Contains(w, StringComparer.OrdinalIgnoreCase));
 
     internal static StampColumns Columns(CsvTable table, SerialDays from)
     {

@@ -22,4 +22,7 @@ internal sealed record StampColumns(int Index, StampForm Form)
     internal StampFineness Fineness { get; init; } = StampFineness.Time;
 
     internal StampEdge Edge { get; init; } = StampEdge.Start;
+
+    /// <summary>Whether the edge was told by a day's last time, 24:00.</summary>
+    internal bool SaysTwentyFour { get; init; }
 }

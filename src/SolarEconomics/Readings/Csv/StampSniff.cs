@@ -39,16 +39,26 @@ internal static class StampSniff
             .GroupBy(s => s.Fineness).OrderByDescending(g => g.Count()).Select(g => g.Key).FirstOrDefault();
         var timeIndex = fineness == StampFineness.Day ? TimeIndex(table) : -1;
         if (options.StampEdge == StampEdge.FromRecord && timeIndex >= 0 && timeIndex < headers.Length && HeaderWords.NamesEnd(headers[timeIndex])) edge = StampEdge.End;
+        // A day's last time written as 24:00 is an end: nothing starts there that would not be written as 00:00 of the next day.
+        var saysTwentyFour = options.StampEdge == StampEdge.FromRecord && edge != StampEdge.End && (timeIndex >= 0 || EndIndex(table) < 0) && EndsAtTwentyFour(table, timeIndex >= 0 ? timeIndex : table.StampIndex);
+        if (saysTwentyFour) edge = StampEdge.End;
         if (timeIndex < 0 && fineness == StampFineness.Day && TimePartsSniff.BesideDate(table, headers) is { } beside)
             return new StampColumns(table.StampIndex, StampForm.Text) { Order = order, Edge = edge, Parts = beside, Fineness = StampFineness.Time };
         return new StampColumns(table.StampIndex, StampForm.Text)
         {
             Order = order,
             Edge = edge,
+            SaysTwentyFour = saysTwentyFour,
             TimeIndex = timeIndex,
             Fineness = timeIndex >= 0 ? StampFineness.Time : fineness,
             EndIndex = timeIndex >= 0 ? -1 : EndIndex(table),
         };
+    }
+
+    private static bool EndsAtTwentyFour(CsvTable table, int index)
+    {
+        var times = table.Rows.Where(r => index < r.Length).Select(r => r[index].AsSpan().Trim() is var t && t.LastIndexOfAny(' ', 'T') is var at ? t[(at + 1)..].ToString() : "").ToList();
+        return times.Exists(t => t.StartsWith("24:00", StringComparison.Ordinal)) && !times.Exists(t => t.StartsWith("00:00", StringComparison.Ordinal) || t is "0:00");
     }
 
     private static bool IsTextStamp(string field) => StampText.TryRead(field, DateOrder.YearMonthDay, out _);

@@ -16,6 +16,9 @@ internal sealed class ValueColumn(int index, ColumnMeaning meaning)
     /// <summary>Whether the numbers are energy whose unit is known, so that they may be added up.</summary>
     internal bool IsEnergy => _unit is { IsActiveEnergy: true };
 
+    /// <summary>Whether the numbers are power, in one direction or in both.</summary>
+    internal bool IsPower => meaning.Kind == ColumnKind.Power || (meaning.Kind == ColumnKind.Net && _unit is { IsPower: true });
+
     /// <summary>Whether no unit is known at all; a reactive one is known and no energy.</summary>
     internal bool HasNoUnit => _unit is null;
 
