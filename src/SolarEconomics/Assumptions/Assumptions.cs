@@ -48,6 +48,9 @@ public sealed record Assumptions
     /// <summary>What the plant sells for at the horizon, removal paid; negative where removal costs more. Unit: the site's currency. Default: 0.</summary>
     public decimal ResidualValue { get; init; }
 
+    /// <summary>How the recorded battery fades; <see langword="null"/> where it stays as the records show it. Default: none.</summary>
+    public BatteryFade? BatteryFade { get; init; }
+
     /// <summary>Loans that paid for the plant, for the owner's view only (<see cref="Outlook.Owner"/>). Each ends by the horizon. Default: none.</summary>
     public IReadOnlyList<LoanTaken> Loans { get; init; } = [];
 
@@ -76,6 +79,11 @@ public sealed record Assumptions
         if (RunningCostsPerYear is { } running) Require.Within((double)running, -1e12, 1e12, "money a year");
         Require.Within((double)ResidualValue, -1e12, 1e12, "money at the horizon; negative where removal costs more");
         foreach (var part in WearingParts) Require.Within((double)part.Cost, 0, 1e9, $"money for {part.Part}");
+        if (BatteryFade is { } fade)
+        {
+            if (fade.UsableKwh is not (> 0 and <= 1e6)) throw Throw.CapacityAskedBack(nameof(fade.UsableKwh), fade.UsableKwh, 1e6);
+            if (WearingParts.Any(p => p.Part == fade.Part)) throw Throw.FadingPartByOdds(fade.Part);
+        }
         if (FeedInGuarantee is { } guarantee) Require.Within((double)guarantee.PricePerKwhAfter, 0, 100, "money per kWh after the guarantee");
         return this;
     }

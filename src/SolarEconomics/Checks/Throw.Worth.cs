@@ -52,6 +52,16 @@ internal static partial class Throw
     internal static ArgumentException PaymentsNotByMonths(int perYear) =>
         new(FormattableString.Invariant($"Found a loan with {perYear} payments a year, expected 1, 2, 3, 4, 6 or 12: payments fall on a day of a month."));
 
+    internal static ArgumentException NoBatteryInRecords(string part) =>
+        new($"{part}: found a fade but no discharge in the records, expected some: nothing says what is saved through it. Add its charge and discharge to the records, or leave the fade out.");
+
+    internal static ArgumentException BatteryGone(string part, LocalDate inService, LocalDate middle) =>
+        new(FormattableString.Invariant(
+            $"{part}: found no capacity left on {middle:uuuu-MM-dd}, the middle of the records, from a start on {inService:uuuu-MM-dd}, expected some as it was at work. State a slower fade, a later start or what it really held when new."));
+
+    internal static ArgumentException FadingPartByOdds(string part) =>
+        new($"{part}: found a fade and odds of failure for the same part, expected one of them: nothing says when it is new again. State its replacement by its year.");
+
     internal static BasisMismatchException LoanNotNominal(string name, PriceBasis found) =>
         new($"{name}: found a loan that is {found}, expected a nominal one: lenders count money of the day. State what the contract says.");
 

@@ -35,6 +35,9 @@ public sealed partial class Outlook : IFinding
     /// <summary>The years from the first purchase to the horizon.</summary>
     public IReadOnlyList<OutlookYear> YearsAhead { get; }
 
+    /// <summary>The fading battery by month from the records' end to the horizon; empty where no fade is assumed.</summary>
+    public IReadOnlyList<BatteryAhead> BatteryMonths => [.. _flows.BatteryMonths()];
+
     /// <summary>The yearly flows, year 0 first.</summary>
     public MoneyFlow Flow => MoneyFlow.Nominal(Currency, [.. YearsAhead.Select(y => (double)y.Net.Amount)]);
 

@@ -1,3 +1,5 @@
+using NodaTime;
+
 namespace SolarEconomics;
 
 /// <summary>What a year of records says about a month of the future: sums by calendar month, per hour on record.</summary>
@@ -7,14 +9,17 @@ internal sealed class OutlookBase
     private readonly MonthSums[] _months;
     private readonly MonthSums _all;
 
-    private OutlookBase(MonthSums[] months)
+    private readonly Lazy<BatteryMonths> _battery;
+
+    private OutlookBase(MonthSums[] months, Lazy<BatteryMonths> battery)
     {
+        _battery = battery;
         _months = months;
         _all = months.Aggregate(new MonthSums(), (a, b) => a.Plus(b));
     }
 
     /// <summary>Prices each interval at one plan's prices and adds up by calendar month.</summary>
-    internal static OutlookBase Of(EnergySet flows, EvidencePrices prices, int firstMonth)
+    internal static OutlookBase Of(EnergySet flows, EvidencePrices prices, int firstMonth, DateTimeZone zone)
     {
         var months = new MonthSums[12];
         for (var i = 0; i < flows.Grid.Count; i++)
@@ -28,8 +33,11 @@ internal sealed class OutlookBase
                 prices.Import[i] * flows.StandbyKwh[i],
                 flows.ExportKwh[i]));
         }
-        return new OutlookBase(months);
+        return new OutlookBase(months, new Lazy<BatteryMonths>(() => new BatteryMonths(flows, prices, zone)));
     }
+
+    /// <summary>The days of the recorded battery, laid out when first asked for.</summary>
+    internal BatteryMonths Battery => _battery.Value;
 
     /// <summary>What a span of hours in a calendar month is worth: avoided purchase, feed-in, standby to pay (currency), and the kWh exported.</summary>
     internal (double Avoided, double FeedIn, double Standby, double ExportedKwh) Month(int calendarMonth, double hours)

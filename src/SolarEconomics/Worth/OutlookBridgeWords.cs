@@ -19,7 +19,7 @@ internal sealed class OutlookBridgeWords(Outlook outlook, double straightYears, 
         var a = outlook.Assumptions;
         return kind switch
         {
-            CorrectionKind.Ageing => $"Modules yield less with age ({a.Ageing}): {money}.",
+            CorrectionKind.Ageing => $"Modules yield less with age ({a.Ageing}){(a.BatteryFade is { } fade ? $" and the {fade.Part} holds less" : "")}: {money}.",
             CorrectionKind.Replacement => a.Replacements.Count == 0
                 ? "No replacement is assumed; an inverter or a battery seldom lasts to the horizon."
                 : $"Parts replaced by then ({string.Join(", ", a.Replacements.Select(r => r.Part))}): {money}.",

@@ -34,11 +34,14 @@ internal sealed class OutlookFlows
     internal List<CashEvent> Events(bool ageing, bool replacement, bool pricePath)
     {
         var events = new List<CashEvent>(_record.Recorded);
+        var prices = pricePath ? _record.AtLatestPrices : _record.AtPricesThen;
+        var battery = ageing ? Battery(prices, replacement) : null;
         foreach (var month in _record.MonthsUntil(Horizon))
         {
-            var prices = pricePath ? _record.AtLatestPrices : _record.AtPricesThen;
             var (avoided, feedIn, standby, exportedKwh) = prices.Month(month.Start.Month, month.Hours);
             var yield = (ageing ? _record.YieldAt(_assumptions.Ageing, month.Middle) : 1) * _assumptions.YieldFactor;
+            var lost = battery?.Next(month.Middle, month.Hours, yield) ?? default;
+            (avoided, feedIn, exportedKwh) = (avoided - lost.Avoided, feedIn + lost.FeedIn, exportedKwh + lost.ExportedKwh);
             var years = YearsAhead(month.Middle);
             var import = pricePath ? _path.Import(years, month.Middle) : 1;
             var export = pricePath ? _path.FeedIn(feedIn, exportedKwh, years, month.Middle) : feedIn;
@@ -57,6 +60,21 @@ internal sealed class OutlookFlows
             events.Add(new CashEvent(Horizon, Horizon, (double)_assumptions.ResidualValue, MoneyPurpose.Income, false));
         return events;
     }
+
+    /// <summary>The fading battery month by month, as the outlook has it.</summary>
+    internal IEnumerable<BatteryAhead> BatteryMonths()
+    {
+        if (Battery(_record.AtLatestPrices, isReplaced: true) is not { } battery) yield break;
+        foreach (var month in _record.MonthsUntil(Horizon))
+        {
+            var yield = _record.YieldAt(_assumptions.Ageing, month.Middle) * _assumptions.YieldFactor;
+            var lost = battery.Next(month.Middle, month.Hours, yield);
+            yield return new BatteryAhead(month.Start, battery.ShareOfNew, yield * lost.DischargeKwh);
+        }
+    }
+
+    private BatteryWalk? Battery(OutlookBase prices, bool isReplaced) => _assumptions.BatteryFade is { } fade
+        ? new BatteryWalk(_record, prices.Battery, fade, isReplaced ? _assumptions.Replacements : []) : null;
 
     private IEnumerable<CashEvent> Replacements(bool pricePath)
     {

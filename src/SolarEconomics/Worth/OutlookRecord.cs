@@ -77,7 +77,7 @@ internal sealed class OutlookRecord
         }
     }
 
-    private OutlookBase At(EvidencePrices prices) => OutlookBase.Of(Worth.Flows, prices, Worth.Period.Start.Month);
+    private OutlookBase At(EvidencePrices prices) => OutlookBase.Of(Worth.Flows, prices, Worth.Period.Start.Month, Worth.Site.Zone);
 
     private IEnumerable<CashEvent> RecordedEvents()
     {

@@ -76,6 +76,7 @@ internal static class OutlookWords
         yield return a.Replacements.Count == 0
             ? "No replacement is assumed."
             : "Replacements: " + string.Join("; ", a.Replacements.Select(r => $"{r.Part} after {Wording.Years(r.YearsAfterFirstPurchase, culture)}, {Wording.Whole(Money.Nominal(r.Cost, currency), culture)}")) + ".";
+        if (a.BatteryFade is { } fade) yield return BatteryWords(outlook, fade, culture);
         foreach (var part in a.WearingParts)
             yield return $"{part.Part}: replaced as it fails, mean life {Wording.Years(part.Life.Mean, culture)}, {Wording.Whole(Money.Nominal(part.Cost, currency), culture)} each; the expected cost is spread over the years.";
         foreach (var step in a.PriceSteps)
@@ -88,6 +89,16 @@ internal static class OutlookWords
         if (a.YieldFactor != 1) yield return $"Future generation {Wording.Percent(a.YieldFactor, culture)} of what the records say.";
         yield return "The future repeats what the records say of each calendar month; generation lost to age is taken from use and export in proportion.";
         if (outlook.WorthToDate.Period.Days < 365) yield return "Less than a year is on record: months without records take the mean of those there are.";
+    }
+
+    private static string BatteryWords(Outlook outlook, BatteryFade fade, CultureInfo culture)
+    {
+        var months = outlook.BatteryMonths;
+        var low = months.FirstOrDefault(m => m.ShareOfNew < fade.Ageing.EndOfLifeShare);
+        var end = low is null ? "" : $", below {Wording.Percent(fade.Ageing.EndOfLifeShare, culture)} from {Wording.Day(low.Start, culture)}";
+        return $"{Wording.Capital(fade.Part)} of {fade.UsableKwh.ToString("0.##", culture)} kWh when new: {Wording.Percent(months[0].ShareOfNew, culture)} of it left after the records, " +
+            $"{Wording.Percent(months[^1].ShareOfNew, culture)} at the horizon{end}. In all it delivers {Wording.Kwh(months.Sum(m => m.LostKwh), culture)} less than the records would go on to say; " +
+            "what it does not store is exported. A day that did not fill it loses only what no longer fits, the modules' ageing is taken off first, and a new battery saves no more than the records show.";
     }
 
     internal static string EndInWords(IrrResult result, CultureInfo culture) => result.End switch

@@ -53,12 +53,14 @@ internal sealed class OutlookSampler
         foreach (var (day, amount) in _past) npv += amount * Math.Exp(discount * day);
         foreach (var (day, amount) in jumps) npv += amount * Math.Exp(discount * day);
         var walk = new PositionWalk(_recordEndDay, _positionAtRecordEnd, _lastCrossing);
+        var battery = a.BatteryFade is { } fade ? new BatteryWalk(_record, _record.AtLatestPrices.Battery, fade, a.Replacements) : null;
         var next = 0;
         foreach (var m in _months)
         {
             var yield = yieldNow * a.Ageing.FactorAt(m.AgeYears) * weather[m.WeatherYear];
-            var amount = (((m.Worth.Avoided * yield) - m.Worth.Standby + (supply * m.Hours)) * path.Import(m.YearsAhead, m.Middle))
-                + (yield * path.FeedIn(m.Worth.FeedIn, m.Worth.ExportedKwh, m.YearsAhead, m.Middle))
+            var lost = battery?.Next(m.Middle, m.Hours, yield) ?? default;
+            var amount = ((((m.Worth.Avoided - lost.Avoided) * yield) - m.Worth.Standby + (supply * m.Hours)) * path.Import(m.YearsAhead, m.Middle))
+                + (yield * path.FeedIn(m.Worth.FeedIn + lost.FeedIn, m.Worth.ExportedKwh + lost.ExportedKwh, m.YearsAhead, m.Middle))
                 - (running * m.Hours * path.Cost(m.YearsAhead));
             npv += amount * Math.Exp(discount * ((m.StartDay + m.EndDay) / 2.0));
             var slope = amount / (m.EndDay - m.StartDay);
