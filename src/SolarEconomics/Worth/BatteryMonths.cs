@@ -6,12 +6,12 @@ namespace SolarEconomics;
 internal sealed class BatteryMonths
 {
     private static readonly Duration s_dayBegins = Duration.FromHours(6);
-    private readonly BatteryDays[] _months = new BatteryDays[12];
-    private readonly BatteryDays _all;
+    private readonly StoredDays[] _months = new StoredDays[12];
+    private readonly StoredDays _all;
 
     internal BatteryMonths(EnergySet flows, EvidencePrices prices, DateTimeZone zone)
     {
-        var (days, hours) = (new SortedDictionary<LocalDate, BatteryDay>(), new double[12]);
+        var (days, hours) = (new SortedDictionary<LocalDate, StoredDay>(), new double[12]);
         var first = flows.Grid.Start.InZone(zone).Date;
         for (var i = 0; i < flows.Grid.Count; i++)
         {
@@ -20,10 +20,10 @@ internal sealed class BatteryMonths
             if (flows.ChargeKwh[i] == 0 && flows.DischargeKwh[i] == 0) continue;
             // What is stored by day comes out until the next morning, so midnight would part what belongs together.
             var day = LocalDate.Max(first, (start - s_dayBegins).InZone(zone).Date);
-            days[day] = days.GetValueOrDefault(day) + BatteryDay.Of(flows, prices, i);
+            days[day] = days.GetValueOrDefault(day) + StoredDay.Of(flows, prices, i);
         }
-        for (var m = 0; m < 12; m++) _months[m] = new BatteryDays(hours[m], days.Where(d => d.Key.Month == m + 1).Select(d => d.Value));
-        _all = new BatteryDays(hours.Sum(), days.Values);
+        for (var m = 0; m < 12; m++) _months[m] = new StoredDays(hours[m], days.Where(d => d.Key.Month == m + 1).Select(d => d.Value));
+        _all = new StoredDays(hours.Sum(), days.Values);
     }
 
     /// <summary>Delivered in a year of the records. Unit: kWh.</summary>
@@ -31,9 +31,9 @@ internal sealed class BatteryMonths
 
     internal double Delivered(int calendarMonth, double hours) => Scaled(calendarMonth, hours, d => d.Total).DischargeKwh;
 
-    internal BatteryDay Lost(int calendarMonth, double hours, double recordedKwh, double share) => Scaled(calendarMonth, hours, d => d.Lost(recordedKwh, share));
+    internal StoredDay Lost(int calendarMonth, double hours, double recordedKwh, double share) => Scaled(calendarMonth, hours, d => d.Lost(recordedKwh, share));
 
-    private BatteryDay Scaled(int calendarMonth, double hours, Func<BatteryDays, BatteryDay> of)
+    private StoredDay Scaled(int calendarMonth, double hours, Func<StoredDays, StoredDay> of)
     {
         var month = _months[calendarMonth - 1].Hours > 0 ? _months[calendarMonth - 1] : _all;
         return of(month) * (month.Hours > 0 ? hours / month.Hours : 0);

@@ -37,7 +37,7 @@ internal sealed class BatteryWalk
     /// <param name="middle">Its middle.</param>
     /// <param name="hours">Its hours.</param>
     /// <param name="yield">What is left of the records' generation.</param>
-    internal BatteryDay Next(LocalDate middle, double hours, double yield)
+    internal StoredDay Next(LocalDate middle, double hours, double yield)
     {
         while (_renewals.Count > 0 && _renewals[0] <= middle)
         {

@@ -59,8 +59,8 @@ public sealed class BatteryFadeTests
     public void The_running_sums_agree_with_a_naive_loop_over_days() =>
         Gen.Select(Gen.Double[0, 3].Array[0, 40], Gen.Double[0.1, 3], Gen.Double[0, 1.2]).Sample((kwh, capacity, share) =>
         {
-            var days = kwh.Select((d, k) => new BatteryDay(d, d * (0.2 + (0.01 * k)), d * 0.1, d * 1.1)).ToList();
-            var (lost, naive) = (new BatteryDays(24.0 * kwh.Length, days).Lost(capacity, share), default(BatteryDay));
+            var days = kwh.Select((d, k) => new StoredDay(d, d * (0.2 + (0.01 * k)), d * 0.1, d * 1.1)).ToList();
+            var (lost, naive) = (new StoredDays(24.0 * kwh.Length, days).Lost(capacity, share), default(StoredDay));
             foreach (var day in days.Where(d => d.DischargeKwh > 0))
                 naive += day * (Math.Max(0, day.DischargeKwh - (share * Math.Max(capacity, day.DischargeKwh))) / day.DischargeKwh);
             Assert.Equal(naive.DischargeKwh, lost.DischargeKwh, 1e-9);
