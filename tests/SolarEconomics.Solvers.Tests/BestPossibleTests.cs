@@ -141,8 +141,8 @@ public class BestPossibleTests
         Assert.Equal(0.5, judged.Controls[1].Share!.Value, 6);
         var said = judged.Say(CultureInfo.InvariantCulture);
         Assert.Equal("50.0 %", said.Figure);
-        Assert.Equal("of the reachable saving is what \"half ahead\" got, 0.20 of at most 0.40 in the currency of the prices. " +
-            "Nobody can do better than the bound, as it knows sun, use and prices ahead.", said.Words);
+        Assert.Equal("of the reachable saving is what \"half ahead\" got: 0.20 of at most 0.40, in the currency of the prices. " +
+            "No control can save more than that, as it would have to know sun, use and prices ahead.", said.Words);
         Assert.Equal(["half ahead", "0.40", "0.60", "0.20", "50.0 %"], said.Tables[0].Rows[1]);
         Assert.Contains(said.Cautions, c => c.Contains("rated for direct current", StringComparison.Ordinal));
     }

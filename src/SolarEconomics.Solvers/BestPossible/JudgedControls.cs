@@ -18,9 +18,9 @@ public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFi
         if (IsPreview) return SayPreview(culture);
         var best = Controls.Where(c => c.Share is not null).MaxBy(c => c.Share!.Value);
         var words = best is null
-            ? "of the reachable saving can be stated: either nothing was to be had, or a battery at rest serves less and unserved energy has no price."
-            : $"of the reachable saving is what \"{best.Best.ControlName}\" got, {Amount(best.Saving!.Value, culture)} of at most " +
-              $"{Amount(best.ReachableSaving!.Value, culture)} in the currency of the prices. Nobody can do better than the bound, as it knows sun, use and prices ahead.";
+            ? "of the reachable saving can be told: either nothing was to be had, or a battery at rest serves less and unserved energy has no price."
+            : $"of the reachable saving is what \"{best.Best.ControlName}\" got: {Amount(best.Saving!.Value, culture)} of at most " +
+              $"{Amount(best.ReachableSaving!.Value, culture)}, in the currency of the prices. No control can save more than that, as it would have to know sun, use and prices ahead.";
         return new Finding(best is null ? "no share" : Percent(best.Share!.Value, culture), words)
         {
             Tables = [Table(culture)],
@@ -40,10 +40,10 @@ public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFi
     private Finding SayPreview(CultureInfo culture)
     {
         var best = Controls.Where(c => c.Share is not null).MaxBy(c => c.Share!.Value);
-        var off = $"The least costs are estimates, off by about {Amount(PreviewOff, culture)} (one standard error over the weeks), and no bounds yet.";
+        var off = $"The least costs are estimates yet and no bounds, off by about {Amount(PreviewOff, culture)} (one standard error over the weeks).";
         return new Finding(best is null ? "no share" : Percent(best.Share!.Value, culture),
-            best is null ? $"is a preview from {Controls[0].Best.Windows} weeks: no control has a share. {off}"
-                : $"is a preview from {Controls[0].Best.Windows} weeks: so much of the reachable saving is what \"{best.Best.ControlName}\" got. {off}")
+            best is null ? $"can be told of any control, in a preview from {Controls[0].Best.Windows} weeks. {off}"
+                : $"is a preview from {Controls[0].Best.Windows} weeks: \"{best.Best.ControlName}\" got about so much of the reachable saving. {off}")
         {
             Tables = [Table(culture)],
             Cautions = [.. Cautions(Controls[0].Run.System)],

@@ -35,11 +35,18 @@ internal static class Require
             ? value
             : throw new ArgumentOutOfRangeException(name, value, $"Expected a number of 0 or more ({unit}).");
 
-    /// <summary>The most of something, where infinity says that there is no limit.</summary>
-    internal static double Limit(double value, string unit, [CallerMemberName] string name = "") =>
-        value >= 0
-            ? value
-            : throw new ArgumentOutOfRangeException(name, value, $"Expected a number of 0 or more ({unit}), or infinity for no limit.");
+    /// <summary>Above this a power is asked back: 5,000 was meant to be W.</summary>
+    internal const double MostKw = 1000;
+
+    /// <summary>The most power of something, where infinity says that there is no limit.</summary>
+    internal static double LimitKw(double value, [CallerMemberName] string name = "") =>
+        value is >= 0 and <= MostKw || double.IsPositiveInfinity(value) ? value : throw Throw.PowerAskedBack(name, value, 0, ", or infinity for no limit");
+
+    internal static double PowerKw(double value, double low = 0, [CallerMemberName] string name = "") =>
+        value >= low && value <= MostKw ? value : throw Throw.PowerAskedBack(name, value, low, "");
+
+    /// <summary>Hours that have a length: the <c>default</c> has none.</summary>
+    internal static HourSpan Hours(HourSpan value, [CallerMemberName] string name = "") => value.Hours > 0 ? value : throw Throw.HoursOfNoLength(name);
 
     internal static double Finite(double value, [CallerArgumentExpression(nameof(value))] string name = "") =>
         double.IsFinite(value) ? value : throw new ArgumentOutOfRangeException(name, value, "Expected a finite number.");

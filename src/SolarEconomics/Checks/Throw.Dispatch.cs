@@ -26,9 +26,8 @@ internal static partial class Throw
         new(string.Create(CultureInfo.InvariantCulture,
             $"Found {found} kWh of {what} in interval {interval} ({Local(at)}), expected a number of 0 or more. A gap is filled by a named rule first; 0 would be a guess."));
 
-    internal static ArgumentException NotAValue(string what, int interval, LocalDateTime at, double found, double low, double high) =>
-        new(string.Create(CultureInfo.InvariantCulture,
-            $"Found {found} as {what} in interval {interval} ({Local(at)}), expected a number {(double.IsFinite(high) ? $"from {low} to {high}" : $"of {low} or more")}."));
+    internal static ArgumentException NotAValue(string what, int interval, LocalDateTime at, double found, double low, double high, string orElse) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Found {found} as {what} in interval {interval} ({Local(at)}), expected a number from {low} to {high}{orElse}."));
 
     internal static ArgumentException UsableAboveNameplate(double usableKwh, double nameplateKwh) =>
         new(string.Create(CultureInfo.InvariantCulture,
@@ -51,7 +50,10 @@ internal static partial class Throw
 
     internal static ImpossibleOrderException ImpossibleOrder(string control, string field, int interval, LocalDateTime at, double found, double most, string because) =>
         new(string.Create(CultureInfo.InvariantCulture,
-            $"Control \"{control}\" ordered {field} {found:0.######} in interval {interval} ({Local(at)}), expected {(double.IsPositiveInfinity(most) ? "0 or more" : string.Create(CultureInfo.InvariantCulture, $"0 to {most:0.######}"))} kWh: {because}. Take the smaller of the wish and what Situation allows."),
+            $"Control \"{control}\" ordered {field} {found:0.######} in interval {interval} ({Local(at)}), expected {(double.IsPositiveInfinity(most) ? "0 or more" : most > 0 ? string.Create(CultureInfo.InvariantCulture, $"0 to {most:0.######}") : "0")} kWh: ") + (
+                found > most ? $"{because}. Take the smaller of the wish and what Situation allows."
+                : double.IsNaN(found) ? "it is no number. See what it was worked out from."
+                : $"an order is never negative. What goes out of the battery is its {nameof(Order.DischargeKwh)}."),
             field, interval);
 
     internal static ImpossibleOrderException BothWays(string control, int interval, LocalDateTime at, double chargeKwh, double dischargeKwh) =>

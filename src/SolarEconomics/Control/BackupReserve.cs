@@ -9,11 +9,23 @@ public sealed record BackupReserve(Control Inner, double Share) : Control
     /// <inheritdoc/>
     public override string Name => Inner.Name + " with a reserve";
 
+    /// <summary>The control that decides about the rest.</summary>
+    public Control Inner { get; init => field = value ?? throw new ArgumentNullException(nameof(Inner)); } = Inner ?? throw new ArgumentNullException(nameof(Inner));
+
     /// <summary>Charge level that is kept.</summary>
     public double Share { get; init => field = Require.Fraction(value, nameof(Share)); } = Require.Fraction(Share, nameof(Share));
 
     /// <summary>Months in which it is kept, 1 to 12. Default: empty, all of them.</summary>
-    public IReadOnlyList<int> Months { get; init; } = [];
+    public IReadOnlyList<int> Months
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            foreach (var month in value) Require.Within(month, 1, 12, "number of a month; 1 is January", nameof(Months));
+            field = value;
+        }
+    } = [];
 
     /// <summary>Whether a missing reserve is bought from the grid at once. Default: false, the sun fills it.</summary>
     public bool RefillsFromGrid { get; init; }

@@ -21,7 +21,7 @@ public abstract record Control
 
     /// <summary>A control written as one expression.</summary>
     /// <param name="name">What it is called in results; not empty.</param>
-    /// <param name="decide">Decides one interval.</param>
+    /// <param name="decide">Decides one interval. What it throws ends the run by <see cref="ControlFailedException"/>, which names the interval.</param>
     public static Control Of(string name, Func<Situation, Order> decide)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
@@ -33,6 +33,16 @@ public abstract record Control
     {
         public override string Name => Title;
 
-        public override Order Decide(Situation now) => Rule(now);
+        public override Order Decide(Situation now)
+        {
+            try
+            {
+                return Rule(now);
+            }
+            catch (Exception fault) when (fault is not (ImpossibleOrderException or OperationCanceledException))
+            {
+                throw Throw.ControlFailed(Title, now.Interval, now.Local, fault);
+            }
+        }
     }
 }

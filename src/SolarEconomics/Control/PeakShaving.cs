@@ -8,7 +8,7 @@ public sealed record PeakShaving(double MostImportKw) : Control
     public override string Name => "peak shaving";
 
     /// <summary>The power to stay below. Unit: kW, mean over an interval.</summary>
-    public double MostImportKw { get; init => field = Require.AtLeastZero(value, "kW"); } = Require.AtLeastZero(MostImportKw, "kW", nameof(MostImportKw));
+    public double MostImportKw { get; init => field = Require.PowerKw(value); } = Require.PowerKw(MostImportKw, 0, nameof(MostImportKw));
 
     /// <summary>Charge level that is kept ready for peaks, refilled from the grid below the power; what lies above serves self-consumption. Range: 0 to 1. Default: 1.</summary>
     public double KeptShare { get; init => field = Require.Fraction(value, nameof(KeptShare)); } = 1;

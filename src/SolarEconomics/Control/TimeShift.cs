@@ -15,7 +15,7 @@ public sealed record TimeShift : Control
     public double BuyUpToShare { get; init => field = Require.Fraction(value, nameof(BuyUpToShare)); } = 1;
 
     /// <summary>No discharge while the price of import is below, so that the charge lasts for the peak. Unit: currency per kWh. Default: none.</summary>
-    public double? HoldBelowPrice { get; init; }
+    public double? HoldBelowPrice { get; init => field = value is { } price ? Require.Finite(price, nameof(HoldBelowPrice)) : null; }
 
     /// <inheritdoc/>
     public override Order Decide(Situation now)

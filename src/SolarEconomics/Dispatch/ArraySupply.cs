@@ -11,7 +11,7 @@ public sealed record ArraySupply(string Name, Coupling Coupling, ReadOnlyMemory<
     public double Efficiency { get; init => field = Require.Efficiency(value); } = 1;
 
     /// <summary>The most its inverter or controller can give. Unit: kW. Default: no limit of its own. What lies above is curtailed.</summary>
-    public double MostKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
+    public double MostKw { get; init => field = Require.LimitKw(value); } = double.PositiveInfinity;
 
     /// <summary>The inverter behind which it works together with others, in place of <see cref="Efficiency"/> and <see cref="MostKw"/>. Default: none, a device of its own.</summary>
     public SharedInverter? Inverter { get; init; }

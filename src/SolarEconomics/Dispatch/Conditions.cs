@@ -5,11 +5,14 @@ namespace SolarEconomics;
 /// <remarks>Series have one value per interval of <see cref="Time"/>; an empty one says that there is nothing of it.</remarks>
 public sealed record Conditions(LoadSeries Load)
 {
+    /// <summary>The wanted use.</summary>
+    public LoadSeries Load { get; init => field = value ?? throw new ArgumentNullException(nameof(Load)); } = Load ?? throw new ArgumentNullException(nameof(Load));
+
     /// <summary>The intervals.</summary>
     public Timeline Time => Load.Time;
 
     /// <summary>What the arrays could make. Default: none.</summary>
-    public IReadOnlyList<ArraySupply> Arrays { get; init; } = [];
+    public IReadOnlyList<ArraySupply> Arrays { get; init => field = value ?? throw new ArgumentNullException(nameof(Arrays)); } = [];
 
     /// <summary>Price of import with tax. Unit: currency per kWh. Default: empty, not known.</summary>
     public ReadOnlyMemory<double> ImportPricePerKwh { get; init; }
@@ -27,7 +30,7 @@ public sealed record Conditions(LoadSeries Load)
     public ReadOnlyMemory<double> BatteryC { get; init; }
 
     /// <summary>Loads that may wait. Default: none.</summary>
-    public IReadOnlyList<DeferrableLoad> Deferrable { get; init; } = [];
+    public IReadOnlyList<DeferrableLoad> Deferrable { get; init => field = value ?? throw new ArgumentNullException(nameof(Deferrable)); } = [];
 
     /// <summary>The same with the prices of a tariff.</summary>
     /// <param name="plan">The tariff laid on the same intervals.</param>

@@ -14,10 +14,10 @@ public sealed record Converter
     public double ToDc { get; init => field = Require.Efficiency(value); } = 1;
 
     /// <summary>The most it gives to the board. Unit: kW AC. Default: no limit.</summary>
-    public double MostToAcKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
+    public double MostToAcKw { get; init => field = Require.LimitKw(value); } = double.PositiveInfinity;
 
     /// <summary>The most it takes from the board. Unit: kW AC. Default: no limit.</summary>
-    public double MostToDcKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
+    public double MostToDcKw { get; init => field = Require.LimitKw(value); } = double.PositiveInfinity;
 
     /// <summary>Power it takes all year. Unit: W. Load of the plant, never self-use. Default: 0.</summary>
     public double StandbyW { get; init => field = Require.AtLeastZero(value, "W"); }

@@ -27,6 +27,7 @@ internal sealed class DeferrableState
         _hoursAfter = new double[time.Count];
         (_kwh, _lateKwh, _givenUpKwh) = (new double[time.Count], new double[time.Count], new double[time.Count]);
         for (var i = 0; i < time.Count; i++) _window[i] = WindowOf(i, time.Clock);
+        if (load.KwhPerDay > 0) DemandStarts(time);
         for (var i = time.Count - 2; i >= 0; i--)
             _hoursAfter[i] = _window[i] != int.MinValue && _window[i + 1] == _window[i] ? _hours[i + 1] + _hoursAfter[i + 1] : 0;
     }
@@ -99,6 +100,20 @@ internal sealed class DeferrableState
         }
         _late.Clear();
         foreach (var late in rest) _late.Enqueue(late);
+    }
+
+    /// <summary>Hours that begin and end inside one interval would be passed over, day after day.</summary>
+    private void DemandStarts(Timeline time)
+    {
+        for (var i = 0; i < time.Count; i++)
+        {
+            var (from, until) = ((double)time.Clock.MinuteOfDay[i], time.Clock.MinuteOfDay[i] + (_hours[i] * 60));
+            for (var day = 0; (day * 1440) + _load.Between.FromMinute + (_load.Between.Hours * 60) <= until; day++)
+            {
+                if ((day * 1440) + _load.Between.FromMinute <= from) continue;
+                if (_load.Days.Count == 0 || _load.Days.Contains(LocalClock.WeekdayOfDay(time.Clock.DayNumber[i] + day))) throw Throw.HoursBetweenStarts(_load, i, time.LocalStartOf(i), _hours[i]);
+            }
+        }
     }
 
     /// <summary>The number of the day on which the hours began; none outside them and on other days of the week.</summary>

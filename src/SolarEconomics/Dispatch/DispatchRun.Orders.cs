@@ -15,7 +15,7 @@ internal sealed partial class DispatchRun
         {
             ChargeKwh = charge,
             DischargeKwh = discharge,
-            GeneratorKwh = Within(order.GeneratorKwh, now.MostGeneratorKwh, nameof(Order.GeneratorKwh), "it is the most that the generator gives now", control, i),
+            GeneratorKwh = Within(order.GeneratorKwh, now.MostGeneratorKwh, nameof(Order.GeneratorKwh), _system.Generator is null ? "there is no generator" : "it is the most that the generator gives now", control, i),
             ShedKwh = Within(order.ShedKwh, now.UseKwh, nameof(Order.ShedKwh), "it is the wanted use", control, i),
             DeferrableKwh = order.DeferrableKwh is { } deferrable
                 ? Within(deferrable, now.DeferrableMayKwh, nameof(Order.DeferrableKwh), "it is what the waiting loads may take now", control, i)

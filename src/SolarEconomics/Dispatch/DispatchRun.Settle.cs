@@ -25,10 +25,12 @@ internal sealed partial class DispatchRun
         var battery = need.Serve(batteryToAc, mayCharge: false);
         var grid = need.Serve(now.MostImportKwh, mayCharge: true);
         DemandPossible(order, control, i, need, generator, battery);
+        DemandWish(order, control, i, battery);
         // Where the plant has too little, a waiting load is the first to do without, as it can be tried again.
         var stillWaitingKwh = Math.Min(waitingKwh, need.UseKwh);
         _waiting.Run(i, waitingKwh - stillWaitingKwh);
 
+        // The dust by which a discharge may pass the wish goes with it.
         var mostExport = Math.Min(now.MostExportKwh, Math.Max(battery.LeftKwh, order.MostExportKwh ?? double.PositiveInfinity));
         var arraysToExport = Math.Min(arrays.LeftKwh, mostExport - battery.LeftKwh);
         var curtailedAtBoard = arrays.LeftKwh - arraysToExport;
@@ -75,6 +77,14 @@ internal sealed partial class DispatchRun
             Column(FlowPath.DischargeLost)[i] = _stored - after - order.DischargeKwh;
             _stored = after;
         }
+    }
+
+    /// <summary>An order that wants less exported than its own discharge sends is no order.</summary>
+    private void DemandWish(Order order, Control control, int i, BoardShare battery)
+    {
+        if (order.MostExportKwh is { } wish && battery.LeftKwh > wish + DustKwh)
+            throw Throw.ImpossibleOrder(control.Name, nameof(Order.DischargeKwh), i, At(i), order.DischargeKwh, order.DischargeKwh - ((battery.LeftKwh - wish) / _system.Converter.ToAc),
+                FormattableString.Invariant($"use takes no more, and the same order wants at most {wish:0.######} kWh exported"));
     }
 
     private void DemandPossible(Order order, Control control, int i, BoardNeed need, BoardShare generator, BoardShare battery)

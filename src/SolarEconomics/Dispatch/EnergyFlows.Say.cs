@@ -42,16 +42,31 @@ public sealed partial class EnergyFlows : IFinding
 
     private string Words(FlowTotals totals, CultureInfo culture)
     {
-        var words = $"of the wanted use of {Wording.Kwh(totals.WantedKwh, culture)} came from the arrays, directly or through the battery. ";
+        var words = $"of the {Wording.Kwh(totals.WantedKwh, culture)} that were wanted came from the arrays{(System.Battery is { UsableKwh: > 0 } ? ", directly or through the battery" : "")}. ";
         words += System.Grid.IsOffGrid
-            ? $"Use took {Wording.Percent(totals.UsedShareOfPotential, culture)} of what the arrays could have made; "
+            ? $"Use took {Wording.Percent(totals.UsedShareOfPotential, culture)} of what they could have made; "
             : $"Of what they made, {Wording.Percent(totals.SelfConsumption, culture)} was used on site; ";
-        words += $"{Wording.Percent(totals.CurtailedShare, culture)} of what they could have made was curtailed.";
+        words += totals[FlowPath.ArrayCurtailed] > DustKwh
+            ? System.Grid.IsOffGrid ? $"{Wording.Percent(totals.CurtailedShare, culture)} of it was curtailed." : $"{Wording.Percent(totals.CurtailedShare, culture)} of what they could have made was curtailed."
+            : "nothing was curtailed.";
         if (totals.UnservedKwh > DustKwh)
-            words += $" {Wording.Kwh(totals.UnservedKwh, culture)} were wanted and not served, in {totals.UnservedHours.ToString("#,0", culture)} hours.";
+            words += $" {Wording.Kwh(totals.UnservedKwh, culture)} could not be served, spread over {Hours(totals.UnservedHours, culture)}.";
         if (totals.GeneratorHours > 0)
-            words += $" The generator ran {totals.GeneratorHours.ToString("#,0", culture)} hours and burned {totals.FuelLitres.ToString("#,0", culture)} litres.";
+            words += $" The generator ran for {Hours(totals.GeneratorHours, culture)} and burned {totals.FuelLitres.ToString("#,0", culture)} litres.";
         return words;
+    }
+
+    /// <summary>Hours in words, with a fraction where there are few.</summary>
+    private static string Hours(double hours, CultureInfo culture) =>
+        hours.ToString(hours < 10 ? "0.#" : "#,0", culture) is var said && said == "1" ? "1 hour" : said + " hours";
+
+    /// <summary>The length of the intervals: one, or from the shortest to the longest.</summary>
+    private string Lengths(CultureInfo culture)
+    {
+        var (shortest, longest) = (Time.Hours[0], Time.Hours[0]);
+        foreach (var hours in Time.Hours) (shortest, longest) = (Math.Min(shortest, hours), Math.Max(longest, hours));
+        string Said(double hours) => hours < 1 ? $"{(hours * 60).ToString("0.#", culture)} min" : $"{hours.ToString("0.##", culture)} h";
+        return longest - shortest < 1e-9 ? Said(shortest) : $"{Said(shortest)} to {Said(longest)}";
     }
 
     private static FindingTable FlowTable(FlowTotals totals, CultureInfo culture) => new("Where the energy went, kWh", ["flow", "kWh"],
@@ -81,22 +96,18 @@ public sealed partial class EnergyFlows : IFinding
         return rule + $", the longest wait {longest.WaitedDays.ToString("0.#", culture)} days from {longest.Due.ToString("d MMM uuuu", culture)}.";
     }
 
-    private static string TooMuchOf(DeferrableLoad load, CultureInfo culture) =>
-        $"The waiting load \"{load.Name}\" asks for {load.KwhPerDay.ToString("#,0.##", culture)} kWh a day, and its hours {load.Between} at {load.MostKw.ToString("#,0.###", culture)} kW hold "
-        + $"{load.MostKwhPerDay.ToString("#,0.##", culture)}: whatever the plant does, the rest is late or given up.";
-
     private IEnumerable<string> Notes(FlowTotals totals, CultureInfo culture)
     {
-        foreach (var load in Conditions.Deferrable)
-            if (load.KwhPerDay > load.MostKwhPerDay + DustKwh) yield return TooMuchOf(load, culture);
+        foreach (var doubt in Doubts(totals, culture)) yield return doubt;
         if (Deferrable.Count > 0) yield return "A waiting load is late after its deadline and given up when it can no longer be tried; what is given up counts as wanted and not served.";
         yield return $"Control: {ControlName}. Generation serves the plant's standby, then use, then the battery, then export; use is then served by generator, battery, grid.";
-        yield return $"Netted inside intervals of {Time.Hours[0].ToString("0.##", culture)} h with all phases as one: use met by generation is an upper bound, clipping a lower one.";
+        yield return $"Netted inside intervals of {Lengths(culture)} with all phases as one: use met by generation is an upper bound, clipping a lower one.";
         if (EqualisingNote(culture) is { } equalising) yield return equalising;
         if (System.Battery is not { UsableKwh: > 0 }) yield break;
         yield return "The battery's discharge takes what arrays, grid and generator charged in proportion; what was inside at the start counts as the arrays'. "
-            + $"Its charge changed by {totals.StoredChangeKwh.ToString("0.0", culture).Replace('-', '−')} kWh.";
-        yield return $"Battery: {totals.Cycles.ToString("0", culture)} full cycles, {Wording.Kwh(totals.ThroughputKwh, culture)} given, "
-            + $"full for {totals.HoursFull.ToString("#,0", culture)} h and empty for {totals.HoursEmpty.ToString("#,0", culture)} h of {totals.Hours.ToString("#,0", culture)} h.";
+            + (Math.Abs(totals.StoredChangeKwh) < 0.05 ? "It ended as full as it began."
+                : $"It ended with {Math.Abs(totals.StoredChangeKwh).ToString("#,0.0", culture)} kWh {(totals.StoredChangeKwh > 0 ? "more" : "less")} inside than it began.");
+        yield return $"The battery did {Wording.Count((int)Math.Round(totals.Cycles), "full cycle", culture)} and gave {Wording.Kwh(totals.ThroughputKwh, culture)}; "
+            + $"it was full for {totals.HoursFull.ToString("#,0", culture)} h and empty for {totals.HoursEmpty.ToString("#,0", culture)} h of {totals.Hours.ToString("#,0", culture)} h.";
     }
 }

@@ -11,17 +11,18 @@ public sealed partial class FlowWorth : IFinding
         ArgumentNullException.ThrowIfNull(culture);
         var currency = FromStorage.Currency;
         var earned = Destinations.Where(d => d.Worth.Amount > 0).Aggregate(Money.Nominal(0, currency), (sum, d) => sum + d.Worth);
-        var words = "is what the energy that arrived was worth, at the price of each hour.";
+        var words = "is what the energy of arrays and battery was worth, each kWh at the price of its hour.";
         if (FromStorageKwh > 0)
-            words += $" A kWh from the battery cost {Wording.Price(Money.Nominal((decimal)StorageCostPerKwh, currency), culture)} in charging, losses, standby and wear; "
-                + $"against the same plant without it the battery gained {Wording.Whole(StorageGain, culture)}.";
+            words += $" A kWh from the battery cost {Wording.Price(Money.Nominal((decimal)StorageCostPerKwh, currency), culture)} in charging, losses, standby and wear: "
+                + (StorageGain.Amount < 0 ? $"the battery lost {Wording.Whole(-StorageGain, culture)} against the same plant without it."
+                    : $"the battery brought {Wording.Whole(StorageGain, culture)} more than the same plant without it.");
         return new Finding(Wording.Whole(earned, culture), words)
         {
             Tables = [new FindingTable($"Worth of each flow, {currency}", ["flow", "kWh", "stood in for", "per kWh", "worth"], [.. Destinations.Select(d => Row(d, culture))])],
             Notes =
             [
                 "An attribution of a difference of bills: fixed charges, blocks and demand belong to no single kWh.",
-                "Charging from the arrays costs the feed-in it forgoes, none where the export limit would have curtailed it.",
+                "Charging from the arrays costs the feed-in that it forgoes; it costs nothing where the export limit would have curtailed that energy.",
             ],
             Cautions = FromStorageKwh > 0 ? [Cautions.Money, Cautions.Batteries] : [Cautions.Money],
         };

@@ -34,8 +34,8 @@ public sealed class LossesByDevice : IFinding
     public Finding Say(CultureInfo culture)
     {
         ArgumentNullException.ThrowIfNull(culture);
-        var words = $"of the {Wording.Kwh(BroughtKwh, culture)} that arrays, grid and generator brought was lost in devices, {Wording.Kwh(TotalKwh, culture)}.";
-        if (Devices.MaxBy(d => d.Kwh) is { Kwh: > 0 } most) words += $" Most was lost in the {most.Device} while {most.How}: {Wording.Kwh(most.Kwh, culture)}.";
+        var words = $"of the {Wording.Kwh(BroughtKwh, culture)} that {Sources()} brought turned into heat in devices: {Wording.Kwh(TotalKwh, culture)}.";
+        if (Devices.MaxBy(d => d.Kwh) is { Kwh: > 0 } most) words += $" Most of it, {Wording.Kwh(most.Kwh, culture)}, was lost in the {most.Device} while {most.How}.";
         return new Finding(Wording.Percent(Share, culture), words)
         {
             Tables = [new FindingTable("Lost by device, kWh", ["device", "while", "kWh"],
@@ -46,6 +46,13 @@ public sealed class LossesByDevice : IFinding
                 "An array whose series is already counted behind its device shows no loss of it. What was curtailed is taken from the arrays in proportion to what each brings to the board.",
             ],
         };
+    }
+
+    /// <summary>What brought energy, in words: <c>arrays and grid</c>.</summary>
+    private string Sources()
+    {
+        string[] sources = [.. new[] { ("arrays", ArraysKwh), ("grid", _totals.ImportKwh), ("generator", _totals.GeneratorKwh) }.Where(s => s.Item2 > 0).Select(s => s.Item1)];
+        return sources.Length < 2 ? sources.FirstOrDefault("arrays") : $"{string.Join(", ", sources[..^1])} and {sources[^1]}";
     }
 
     internal static LossesByDevice Of(EnergyFlows flows)

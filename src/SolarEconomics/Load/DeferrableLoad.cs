@@ -15,7 +15,10 @@ public sealed record DeferrableLoad(string Name, double KwhPerDay, double MostKw
     public double KwhPerDay { get; init => field = Require.AtLeastZero(value, "kWh"); } = Require.AtLeastZero(KwhPerDay, "kWh", nameof(KwhPerDay));
 
     /// <summary>The most it takes. Unit: kW.</summary>
-    public double MostKw { get; init => field = Require.AtLeastZero(value, "kW"); } = Require.AtLeastZero(MostKw, "kW", nameof(MostKw));
+    public double MostKw { get; init => field = Require.PowerKw(value); } = Require.PowerKw(MostKw, 0, nameof(MostKw));
+
+    /// <summary>Hours of the day in which it may run; their end is the deadline.</summary>
+    public HourSpan Between { get; init => field = Require.Hours(value); } = Require.Hours(Between, nameof(Between));
 
     /// <summary>The most that its hours hold on a day without a change of the clock. Unit: kWh.</summary>
     public double MostKwhPerDay => MostKw * Between.Hours;

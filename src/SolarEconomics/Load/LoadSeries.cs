@@ -8,6 +8,7 @@ public sealed partial class LoadSeries
 
     private LoadSeries(Timeline time, IReadOnlyList<LoadPart> parts)
     {
+        if (parts.Count == 0) throw Throw.NoLoadParts();
         (Time, Parts) = (time, parts);
         _total = new double[time.Count];
         foreach (var part in parts)
@@ -43,7 +44,7 @@ public sealed partial class LoadSeries
     /// <summary>A load of several parts.</summary>
     /// <param name="time">The intervals.</param>
     /// <param name="parts">The parts.</param>
-    /// <exception cref="ArgumentException">Another number of values than intervals, or one that is no energy.</exception>
+    /// <exception cref="ArgumentException">No part, another number of values than intervals, or one that is no energy.</exception>
     public static LoadSeries Of(Timeline time, params IReadOnlyList<LoadPart> parts)
     {
         ArgumentNullException.ThrowIfNull(time);

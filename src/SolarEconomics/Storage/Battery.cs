@@ -20,10 +20,10 @@ public sealed partial record Battery
     public double NameplateKwh { get; init => field = value is >= 0 and <= MostKwh ? value : throw Throw.CapacityAskedBack(nameof(NameplateKwh), value, MostKwh); }
 
     /// <summary>The most that can be charged, at the terminals. Unit: kW. Default: no limit.</summary>
-    public double MostChargeKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
+    public double MostChargeKw { get; init => field = Require.LimitKw(value); } = double.PositiveInfinity;
 
     /// <summary>The most that can be discharged, at the terminals. Unit: kW. Default: no limit.</summary>
-    public double MostDischargeKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
+    public double MostDischargeKw { get; init => field = Require.LimitKw(value); } = double.PositiveInfinity;
 
     /// <summary>Share of what enters the terminals that reaches the cells. Range: above 0 to 1. Default: 1.</summary>
     public double ChargeEfficiency { get; init => field = Require.Efficiency(value); } = 1;

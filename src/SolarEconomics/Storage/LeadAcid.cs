@@ -6,6 +6,8 @@ namespace SolarEconomics;
 /// <param name="Volts">Nominal voltage. Unit: V.</param>
 public sealed record LeadAcid(double AmpHours, double RatedHours, double Volts)
 {
+    private const double MostHours = 240;
+
     /// <summary>Capacity at the rated hours and the rated temperature. Unit: Ah.</summary>
     public double AmpHours { get; init => field = Require.Within(value, 0.001, 100_000, "Ah", nameof(AmpHours)); } = Require.Within(AmpHours, 0.001, 100_000, "Ah", nameof(AmpHours));
 
@@ -55,14 +57,18 @@ public sealed record LeadAcid(double AmpHours, double RatedHours, double Volts)
     public double EqualisingKwhPerYear => 365 / EqualiseEveryDays * EqualiseHours * EqualiseRate * AmpHours * Volts / 1000;
 
     /// <summary>The bank as the flow model sees it, at the current and temperature of its usual work.</summary>
-    /// <param name="amps">Usual current of discharge. Unit: A.</param>
+    /// <param name="amps">Usual current of discharge. Unit: A. Range: what empties the bank within 240 h, beyond which Peukert's law gives more than any bank holds.</param>
     /// <param name="cellC">Usual temperature. Unit: °C.</param>
     /// <param name="depth">Share of the capacity that is used. Range: above 0 to 1; 0.5 is common for a long life.</param>
     /// <param name="absorptionHours">Hours from 80 % to full, as charging slows. Unit: h. Range: 0.5 to 12.</param>
     /// <remarks>The taper starts at 80 % of the nameplate and its power at full is set so that the last fifth takes the absorption hours.
     /// A current far below the rated one may draw more than the nameplate states; the battery then carries what it gives at that current as its nameplate.</remarks>
+    /// <exception cref="ArgumentException">Nothing is left of the capacity at that temperature.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public Battery AsBattery(double amps, double cellC, double depth, double absorptionHours)
     {
+        if (ShareAt(cellC) == 0) throw Throw.NothingLeftInCold(cellC, LossPerKelvin, RatedC);
+        if (HoursAt(amps) is > MostHours and var held) throw Throw.SlowerThanPeukert(nameof(amps), amps, held, MostHours);
         var fullKwh = AmpHoursAt(amps) * ShareAt(cellC) * Volts / 1000;
         var usableKwh = fullKwh * Require.Efficiency(depth, nameof(depth));
         var mostKw = AmpHours * 0.2 * Volts / 1000;

@@ -4,8 +4,11 @@ namespace SolarEconomics;
 /// <param name="Battery">The battery, its figures counted at the board. Its standby counts as use of the plant.</param>
 public sealed record BatteryCase(Battery Battery)
 {
+    /// <summary>The battery.</summary>
+    public Battery Battery { get; init => field = value ?? throw new ArgumentNullException(nameof(Battery)); } = Battery ?? throw new ArgumentNullException(nameof(Battery));
+
     /// <summary>The most that the converter between board and battery gives and takes, beside the battery's own limits. Unit: kW at the board. Default: no limit of its own.</summary>
-    public double ConverterKw { get; init => field = Require.Limit(value, "kW"); } = double.PositiveInfinity;
+    public double ConverterKw { get; init => field = Require.LimitKw(value); } = double.PositiveInfinity;
 
     /// <summary>Generation against the conditions': 1.5 is an array half as large again. Range: 0 or more. Default: 1.</summary>
     public double SunScale { get; init => field = Require.AtLeastZero(value, "times the generation"); } = 1;

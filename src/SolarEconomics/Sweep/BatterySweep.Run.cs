@@ -16,11 +16,12 @@ public sealed partial class BatterySweep
     /// <param name="progress">Receives the share done, 0 to 1, after each handful of cases. Default: nobody.</param>
     /// <param name="cancellation">Ends the work within one year of a handful of cases, some milliseconds however many years there are.</param>
     /// <returns>One result per case, in their order.</returns>
-    /// <exception cref="ArgumentException">A battery has what a sweep does not know; the message names it.</exception>
+    /// <exception cref="ArgumentException">A battery has what a sweep does not know, named in the message, or several years are asked of conditions that are no year.</exception>
     public IReadOnlyList<BatteryCaseResult> Run(IReadOnlyList<BatteryCase> cases, int years, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(cases);
         Require.Within(years, 1, MostYears, "years");
+        DemandYear(years);
         var all = Enumerable.Range(1, years).ToArray();
         return Vector512.IsHardwareAccelerated ? Run<Lanes8>(cases, all, years, progress, cancellation)
             : Vector256.IsHardwareAccelerated ? Run<Lanes4>(cases, all, years, progress, cancellation)
@@ -37,6 +38,7 @@ public sealed partial class BatterySweep
         ArgumentNullException.ThrowIfNull(cases);
         if (years <= 4) return Run(cases, years, null, cancellation);
         Require.Within(years, 1, MostYears, "years");
+        DemandYear(years);
         int[] some = [1, (years + 2) / 3, ((2 * years) + 1) / 3, years];
         return Vector512.IsHardwareAccelerated ? Run<Lanes8>(cases, some, years, null, cancellation)
             : Vector256.IsHardwareAccelerated ? Run<Lanes4>(cases, some, years, null, cancellation)
@@ -47,6 +49,7 @@ public sealed partial class BatterySweep
     internal IReadOnlyList<BatteryCaseResult> Run<T>(IReadOnlyList<BatteryCase> cases, int[] worked, int years, IProgress<double>? progress, CancellationToken cancellation)
         where T : struct, ILanes<T>
     {
+        foreach (var one in cases) ArgumentNullException.ThrowIfNull(one, nameof(cases));
         var slots = SweepYear<T>.Slots;
         var results = new BatteryCaseResult[cases.Count];
         var order = NeighboursTogether(cases);

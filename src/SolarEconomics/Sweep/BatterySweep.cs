@@ -7,9 +7,11 @@ public sealed partial class BatterySweep
 {
     private readonly SweepSeries _series;
     private readonly double[] _hours;
+    private readonly bool _repeatsAny;
 
-    private BatterySweep(Conditions conditions)
+    private BatterySweep(Conditions conditions, bool repeatsAny)
     {
+        _repeatsAny = repeatsAny;
         ConditionsCheck.Demand(new EnergySystem(), conditions);
         if (conditions.Arrays.Any(a => a.Coupling is not Coupling.Ac)) throw Throw.NotInASweep("a DC-coupled array");
         if (!conditions.MostExportKw.IsEmpty) throw Throw.NotInASweep(nameof(Conditions.MostExportKw));
@@ -27,7 +29,16 @@ public sealed partial class BatterySweep
     public static BatterySweep Of(Conditions conditions)
     {
         ArgumentNullException.ThrowIfNull(conditions);
-        return new BatterySweep(conditions);
+        return new BatterySweep(conditions, repeatsAny: false);
+    }
+
+    /// <summary>A sweep that repeats any span as if it were a year, for tests that look at every interval by another way.</summary>
+    internal static BatterySweep OfAnySpan(Conditions conditions) => new(conditions, repeatsAny: true);
+
+    private void DemandYear(int years)
+    {
+        var days = BandSums.Total(_hours) / 24;
+        if (years > 1 && !_repeatsAny && days is (< 364 or > 367)) throw Throw.SweepNeedsAYear(days, years);
     }
 
     /// <summary>The first year of one case, interval by interval.</summary>

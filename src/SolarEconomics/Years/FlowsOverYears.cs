@@ -22,9 +22,10 @@ public sealed record FlowsOverYears(IReadOnlyList<YearOfFlows> Years, EnergySyst
         ArgumentNullException.ThrowIfNull(culture);
         var (first, last) = (Years[0], Years[^1]);
         var replaced = Years.Where(y => y.IsBatteryReplaced).Select(y => y.Year.ToString(culture)).ToList();
-        var words = (IsPreview ? PreviewWords(culture) : "") + $"self-sufficiency in year {last.Year}, after {Wording.Percent(first.Totals.SelfSufficiency, culture)} in the first. ";
+        var words = (IsPreview ? PreviewWords(culture) : "") + (Years.Count == 1 ? "of the wanted use comes from the arrays in the one year looked at."
+            : $"of the wanted use comes from the arrays in year {last.Year}, after {Wording.Percent(first.Totals.SelfSufficiency, culture)} in the first.");
         if (System.Battery is not null)
-            words += replaced.Count == 0 ? "The battery is not replaced." : $"The battery is replaced at the end of year {string.Join(", ", replaced)}.";
+            words += replaced.Count == 0 ? " The battery is not replaced." : $" The battery is replaced at the end of year {Listed(replaced)}.";
         return new Finding(Wording.Percent(last.Totals.SelfSufficiency, culture), words)
         {
             Tables = [new FindingTable("Year by year, kWh", ["year", "generation", "import", "export", "curtailed", "not served", "battery holds", "cycles"],
@@ -49,8 +50,10 @@ public sealed record FlowsOverYears(IReadOnlyList<YearOfFlows> Years, EnergySyst
     {
         var worked = Years.Count(y => !y.IsEstimated);
         var off = CostOff is { } most
-            ? $"their energy costs are off by {most.ToString("#,0.0", culture)} a year at most, in the currency of the prices, as years left out on purpose show"
+            ? $"the energy costs of these are off by at most {most.ToString("#,0.0", culture)} a year, in the currency of the prices, as years left out on purpose show"
             : "how far these are off was not measured";
-        return $"is a preview: {worked.ToString(culture)} of {Years.Count.ToString(culture)} years were worked out, the others lie between them; {off}. It is the ";
+        return $"is a preview: {worked.ToString(culture)} of {Years.Count.ToString(culture)} years were worked out, the others lie between them; {off}. So much ";
     }
+
+    private static string Listed(List<string> years) => years.Count == 1 ? years[0] : $"{string.Join(", ", years[..^1])} and {years[^1]}";
 }

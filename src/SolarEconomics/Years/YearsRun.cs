@@ -94,7 +94,7 @@ internal sealed class YearsRun
             ImportPricePerKwh = Scaled(priced.ImportPricePerKwh, prices),
             ExportPricePerKwh = Scaled(priced.ExportPricePerKwh, prices),
         };
-        return _plan.Change is null ? conditions : _plan.Change(year, conditions);
+        return _plan.Change is null ? conditions : _plan.Change(year, conditions) ?? throw Throw.NoConditionsOfYear(year);
     }
 
     /// <summary>Energy fades, power stays: reserve and charge are cut to what the battery still holds.</summary>

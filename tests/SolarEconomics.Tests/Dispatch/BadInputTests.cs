@@ -90,7 +90,7 @@ public class BadInputTests
         var conditions = new Conditions(LoadSeries.Of(Made.HoursOf(2), new[] { 1.0, 1 }));
         Assert.Equal("Found 150 as temperature of the battery in °C in interval 1 (1 Jan 2025, 01:00), expected a number from -60 to 120.", Assert.Throws<ArgumentException>(() =>
             new EnergySystem().Run(conditions with { BatteryC = new[] { 20.0, 150 } }, Control.SelfConsumption)).Message);
-        Assert.Equal("Found NaN as export limit in kW in interval 0 (1 Jan 2025, 00:00), expected a number of 0 or more.", Assert.Throws<ArgumentException>(() =>
+        Assert.Equal("Found NaN as export limit in kW in interval 0 (1 Jan 2025, 00:00), expected a number from 0 to 1000, or infinity for no limit; 4,500 W is written 4.5.", Assert.Throws<ArgumentException>(() =>
             new EnergySystem().Run(conditions with { MostExportKw = new[] { double.NaN, 1 } }, Control.SelfConsumption)).Message);
     }
 

@@ -62,7 +62,7 @@ public class LossesByDeviceTests
         var losses = Losses(new EnergySystem { OtherStandbyW = 1000 }, [4], new ArraySupply("roof", Coupling.Ac, new double[] { 10 }) { Efficiency = 0.9 });
         var said = losses.Say(System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal("10.0 %", said.Figure);
-        Assert.Equal("of the 10 kWh that arrays, grid and generator brought was lost in devices, 1 kWh. Most was lost in the inverter of roof while feeding in: 1 kWh.", said.Words);
+        Assert.Equal("of the 10 kWh that arrays brought turned into heat in devices: 1 kWh. Most of it, 1 kWh, was lost in the inverter of roof while feeding in.", said.Words);
         Assert.Equal(["inverter of roof", "feeding in", "1.0"], said.Tables[0].Rows[0]);
         Assert.StartsWith("The plant's own standby, 1 kWh, is its load and no loss", said.Notes[0], StringComparison.Ordinal);
         var frame = losses.ToFrame();

@@ -37,7 +37,7 @@ internal sealed record RandomPlant(EnergySystem System, Conditions Conditions, C
         {
             Battery = present.Item1 || present.Item2 ? battery : null,
             Converter = new Converter { ToAc = converter.Item1, ToDc = converter.Item2, MostToAcKw = converter.Item3, MostToDcKw = converter.Item4, StandbyW = 30 },
-            Grid = grid.Item4 == 0 ? GridConnection.None : new GridConnection { MostImportKw = grid.Item1, MostExportKw = grid.Item2, RunsInOutages = grid.Item3 },
+            Grid = grid.Item4 == 0 || (grid.Item1 == 0 && grid.Item2 == 0) ? GridConnection.None : new GridConnection { MostImportKw = grid.Item1, MostExportKw = grid.Item2, RunsInOutages = grid.Item3 },
             Generator = present.Item2 && generatorKw > 0.1 ? new Generator(generatorKw, new FuelLine(0.1, 0.3)) { QuietHours = [HourSpan.Parse("22:00-06:00")] } : null,
         };
 

@@ -36,6 +36,17 @@ public class LoadSeriesTests
         }
     }
 
+    [Theory]
+    [InlineData("12:00-12:30", 1), InlineData("12:15-12:45", 1), InlineData("12:30-14:15", 3.5), InlineData("23:30-00:30", 2), InlineData("00:00-24:00", 48)]
+    public void Of_an_interval_counts_the_part_that_lies_in_the_hours_of_a_block(string hours, double kwhPerDay)
+    {
+        // 2 kW on whole hours, on quarter hours and on whole days: the same energy whatever the intervals.
+        foreach (var (count, length) in new[] { (24, 1.0), (96, 0.25), (1, 24), (8, 3) })
+            Assert.Equal(kwhPerDay, new LoadBlock("kettle", 2, HourSpan.Parse(hours)).On(Made.HoursOf(count, length)).Kwh.ToArray().Sum(), 9);
+        // 1 January 2025 is a Wednesday: of two days one counts.
+        Assert.Equal(kwhPerDay, new LoadBlock("kettle", 2, HourSpan.Parse(hours)) { Days = [IsoDayOfWeek.Thursday] }.On(Made.HoursOf(16, 3)).Kwh.ToArray().Sum(), 9);
+    }
+
     [Fact]
     public void The_real_month_of_a_five_minute_meter_is_a_load()
     {

@@ -84,6 +84,6 @@ public class GeneratorTests
         var finding = Made.Run(s_refuge, [0, 2], [1, 1], new GeneratorStart()).Say(System.Globalization.CultureInfo.InvariantCulture);
         Assert.Contains(finding.Cautions, c => c.Contains("exhaust kills", StringComparison.Ordinal) && c.Contains("backfeed", StringComparison.Ordinal));
         Assert.Contains(finding.Cautions, c => c.Contains("Batteries can burn", StringComparison.Ordinal));
-        Assert.Contains("wanted use", finding.Words, StringComparison.Ordinal);
+        Assert.Contains("that were wanted", finding.Words, StringComparison.Ordinal);
     }
 }

@@ -35,10 +35,10 @@ public class BatterySweepTests
         {
             var conditions = new Conditions(LoadSeries.Of(Made.HoursOf(48), use)) { Arrays = [ArraySupply.Ac("roof", sun)] };
             var battery = Battery.Of(6, 0.9, batteryKw);
-            var trace = BatterySweep.Of(conditions).Trace(new BatteryCase(battery) { ConverterKw = converterKw });
+            var trace = BatterySweep.OfAnySpan(conditions).Trace(new BatteryCase(battery) { ConverterKw = converterKw });
             var flows = new EnergySystem { Battery = battery, Converter = new Converter { MostToAcKw = converterKw, MostToDcKw = converterKw } }.Run(conditions, Control.SelfConsumption);
             for (var i = 0; i < 48; i++) Assert.Equal(flows.StoredKwh[i + 1], trace.StoredKwh[i], 1e-9);
-            var result = BatterySweep.Of(conditions).Run([new BatteryCase(battery) { ConverterKw = converterKw }], 1)[0];
+            var result = BatterySweep.OfAnySpan(conditions).Run([new BatteryCase(battery) { ConverterKw = converterKw }], 1)[0];
             Assert.Equal(flows.Totals.ImportKwh, result.ImportKwh[0], 1e-9);
         }, iter: 200);
 
@@ -46,7 +46,7 @@ public class BatterySweepTests
     public void Every_width_of_vectors_gives_the_same_results() =>
         Gen.Select(s_conditions, s_case.Array[1, 19]).Sample((conditions, cases) =>
         {
-            var sweep = BatterySweep.Of(conditions);
+            var sweep = BatterySweep.OfAnySpan(conditions);
             int[] years = [1, 2, 3];
             var one = sweep.Run<Lanes1>(cases, years, 3, null, default);
             var four = sweep.Run<Lanes4>(cases, years, 3, null, default);
@@ -63,7 +63,7 @@ public class BatterySweepTests
         Gen.Select(s_conditions, s_case.Array[2, 19]).Sample((conditions, drawn) =>
         {
             BatteryCase[] alike = [.. drawn.Select(c => drawn[0] with { Battery = c.Battery with { StandbyW = drawn[0].Battery.StandbyW }, Ageing = c.Ageing })];
-            var sweep = BatterySweep.Of(conditions);
+            var sweep = BatterySweep.OfAnySpan(conditions);
             int[] years = [1, 2, 3];
             var (four, eight) = (sweep.Run<Lanes4>(alike, years, 3, null, default), sweep.Run<Lanes8>(alike, years, 3, null, default));
             for (var i = 0; i < alike.Length; i++)
@@ -80,7 +80,7 @@ public class BatterySweepTests
     public void The_first_year_is_the_one_of_the_full_flow_model() =>
         Gen.Select(s_conditions, s_case).Sample((conditions, c) =>
         {
-            var result = BatterySweep.Of(conditions).Run([c], 1)[0];
+            var result = BatterySweep.OfAnySpan(conditions).Run([c], 1)[0];
             var scaled = conditions with
             {
                 Arrays = [ArraySupply.Ac("roof", conditions.Arrays[0].PotentialKwh.ToArray().Select(kwh => kwh * c.SunScale).ToArray())],
@@ -100,7 +100,7 @@ public class BatterySweepTests
         Gen.Select(s_conditions, s_case).Sample((conditions, c) =>
         {
             var plain = c with { SunScale = 1, UseScale = 1 };
-            var trace = BatterySweep.Of(conditions).Trace(plain);
+            var trace = BatterySweep.OfAnySpan(conditions).Trace(plain);
             var flows = new EnergySystem { Battery = c.Battery }.Run(conditions, Control.SelfConsumption);
             for (var i = 0; i < Hours; i++)
             {
@@ -114,7 +114,7 @@ public class BatterySweepTests
     public void Years_fade_grow_and_are_discounted_as_the_plain_loop_does() =>
         Gen.Select(s_conditions, s_case).Sample((conditions, c) =>
         {
-            var result = BatterySweep.Of(conditions).Run([c], 4)[0];
+            var result = BatterySweep.OfAnySpan(conditions).Run([c], 4)[0];
             var (npv, cost, usable) = NaiveBattery.Years(conditions, c, 4);
             Near(npv, result.Npv);
             Near(usable, result.UsableAtEndKwh);
@@ -130,7 +130,7 @@ public class BatterySweepTests
             Arrays = [ArraySupply.Ac("roof", sun)], ImportPricePerKwh = Enumerable.Repeat(0.3, Hours).ToArray(), ExportPricePerKwh = Enumerable.Repeat(0.05, Hours).ToArray(),
         };
         var c = new BatteryCase(Battery.Of(8, 0.9, 3)) { SunLossPerYear = 0.005, PriceGrowth = 0.03, Ageing = new BatteryAgeing { CalendarFade = 0.01 } };
-        var sweep = BatterySweep.Of(conditions);
+        var sweep = BatterySweep.OfAnySpan(conditions);
         var (preview, full) = (sweep.Preview([c], 25)[0], sweep.Run([c], 25)[0]);
         Assert.True(preview.IsPreview && !full.IsPreview);
         Near(full.Cost[0], preview.Cost[0]);
@@ -143,9 +143,9 @@ public class BatterySweepTests
     {
         var conditions = s_conditions.Single();
         Assert.Contains("Found Taper in a sweep", Assert.Throws<ArgumentException>(() =>
-            BatterySweep.Of(conditions).Run([new BatteryCase(Battery.Of(5, 0.9) with { Taper = new ChargeTaper(0.8, 0.1) })], 1)).Message, StringComparison.Ordinal);
+            BatterySweep.OfAnySpan(conditions).Run([new BatteryCase(Battery.Of(5, 0.9) with { Taper = new ChargeTaper(0.8, 0.1) })], 1)).Message, StringComparison.Ordinal);
         Assert.Contains("Found GridIsOut in a sweep", Assert.Throws<ArgumentException>(() =>
-            BatterySweep.Of(conditions with { GridIsOut = new bool[Hours] })).Message, StringComparison.Ordinal);
+            BatterySweep.OfAnySpan(conditions with { GridIsOut = new bool[Hours] })).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -159,7 +159,7 @@ public class BatterySweepTests
             if (seen.Count == 3) stop.Cancel();
         });
         var cases = Enumerable.Repeat(new BatteryCase(Battery.Of(5, 0.9)), 1000).ToList();
-        Assert.Throws<OperationCanceledException>(() => BatterySweep.Of(s_conditions.Single()).Run(cases, 2, progress, stop.Token));
+        Assert.Throws<OperationCanceledException>(() => BatterySweep.OfAnySpan(s_conditions.Single()).Run(cases, 2, progress, stop.Token));
         Assert.Equal(3, seen.Count);
     }
 
@@ -171,7 +171,7 @@ public class BatterySweepTests
         {
             if (looks == 40) stop.Cancel();
         });
-        Assert.Throws<OperationCanceledException>(() => BatterySweep.Of(s_conditions.Single()).Run(cases, 100, null, stop.Token));
+        Assert.Throws<OperationCanceledException>(() => BatterySweep.OfAnySpan(s_conditions.Single()).Run(cases, 100, null, stop.Token));
         Assert.InRange(cases.Looks, 40, 50);
     }
 

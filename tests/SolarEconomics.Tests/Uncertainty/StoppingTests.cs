@@ -48,7 +48,7 @@ public sealed class StoppingTests
     [Fact]
     public void A_sweep_of_batteries_stops_after_the_handful_of_cases_it_is_at()
     {
-        var sweep = BatterySweep.Of(new Conditions(LoadSeries.Of(Made.HoursOf(48), new double[48])));
+        var sweep = BatterySweep.OfAnySpan(new Conditions(LoadSeries.Of(Made.HoursOf(48), new double[48])));
         var cases = Enumerable.Range(0, 4_096).Select(k => new BatteryCase(new Battery { UsableKwh = k / 100.0 })).ToList();
         Assert.Equal(1, ReportsUntilStopped((told, stop) => sweep.Run(cases, 25, told, stop)));
     }
