@@ -139,6 +139,28 @@ public class BillBoundTests
 
     private static Conditions Conditions(double[] use) => new(LoadSeries.Of(Made.HoursOf(use.Length), use));
 
+    [Fact]
+    public void A_year_s_bills_are_told_first_while_the_bound_is_at_work()
+    {
+        // By hand: 1 kWh in each of the 4,799 hours of 200 days (the clock goes forward once) at 0.20 is 959.80; a peak of 1 kW at 10 in each of two bills is 20; nothing is stored.
+        var use = Enumerable.Repeat(1.0, (24 * 200) - 1).ToArray();
+        var plan = TariffHistory.Of(Sheet(new EnergyPart("import", EnergySide.Import, [EnergyRate.Flat("import", 0.20m)]), new DemandCharge("demand", 10m, RateWindow.Always, ChargePeriod.Bill, 60)))
+            .On(new IntervalGrid(Instant.FromUtc(2025, 1, 1, 0, 0), Duration.FromHours(1), use.Length), Made.Dublin,
+                new BillingOptions { Periods = [.. Enumerable.Range(0, 2).Select(k => new DateSpan(s_from.PlusDays(100 * k), s_from.PlusDays(100 * (k + 1))))] });
+        using var stop = new CancellationTokenSource();
+        var told = new List<IFinding>();
+        using (WorkProgress.Around(new WorkListener(null) { Preview = answer => { told.Add(answer); stop.Cancel(); } }))
+        {
+            Assert.ThrowsAny<OperationCanceledException>(() => BestPossible.Judge(new EnergySystem { Battery = new Battery { UsableKwh = 1 } }, Conditions(use),
+                [Control.SelfConsumption, Control.Of("rest", _ => Order.Rest)], new BestPossibleOptions { Bills = plan }, null, stop.Token));
+        }
+        var said = Assert.Single(told).Say(CultureInfo.InvariantCulture);
+        Assert.Equal("979.80", said.Figure);
+        Assert.Equal("is a preview: so much, in the currency of the prices, come the whole bills to with \"self-consumption first\", as much as with the battery at rest, the least of these controls. " +
+            "What was possible at best is being worked out.", said.Words);
+        Assert.Equal(["self-consumption first", "979.80", "979.80"], said.Tables[0].Rows[0]);
+    }
+
     /// <summary>Least bill over whole kWh of charge, by trying them all; the end may be as full as it likes.</summary>
     private static double Naive(int[] use, int usable, int power, double perKw)
     {

@@ -60,7 +60,8 @@ public static class BestPossible
     /// <exception cref="ArgumentException">No control, or no price of import and no generator.</exception>
     /// <exception cref="ImpossibleOrderException">A control ordered what cannot be done.</exception>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
-    /// <remarks>Whoever listens around long work (<see cref="WorkProgress.Around(WorkListener)"/>, such as a notebook's page) is told an estimate from eight weeks first, marked as a preview.
+    /// <remarks>Whoever listens around long work (<see cref="WorkProgress.Around(WorkListener)"/>, such as a notebook's page) is told a preview first: an estimate from eight weeks,
+    /// or of whole bills what each control's bills come to, while the best that was possible is worked out.
     /// Equation: share = (cost with the battery at rest − cost of the control) / (cost with the battery at rest − least cost).</remarks>
     public static JudgedControls Judge(EnergySystem system, Conditions conditions, IReadOnlyList<Control> controls, BestPossibleOptions? options = null,
         IProgress<double>? progress = null, CancellationToken cancel = default)
@@ -73,7 +74,11 @@ public static class BestPossible
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel, work.Stop);
         var rest = system.Run(conditions, Control.Of("battery at rest", _ => Order.Rest), null, stop.Token);
         var runs = controls.Select(control => system.Run(conditions, control, null, stop.Token)).ToList();
-        if (work.HasPreviewReader && JudgePreview.IsWorthwhile(conditions.Time, runs.Count, options)) work.TellPreview(JudgePreview.Of(runs, CostAtRest, options, stop.Token));
+        if (work.HasPreviewReader && JudgePreview.TakesLong(conditions.Time, runs.Count))
+        {
+            if (options.Bills is not null) work.TellPreview(new JudgedBills([.. runs.Select(run => (run.ControlName, new RunCosts(run, options).Of(run), CostAtRest(run)))], system));
+            else if (JudgePreview.IsWorthwhile(conditions.Time)) work.TellPreview(JudgePreview.Of(runs, CostAtRest, options, stop.Token));
+        }
         var judged = new List<JudgedControl>();
         foreach (var run in runs)
         {

@@ -9,9 +9,11 @@ internal static class JudgePreview
     /// <summary>Fewer intervals are solved before a first answer were read.</summary>
     private const long FewIntervals = 4000;
 
-    /// <summary>Whether the full answer takes longer than a reader waits, and weeks are a small part of it. Bills tie whole periods together, so that weeks say nothing of them.</summary>
-    internal static bool IsWorthwhile(Timeline time, int controls, BestPossibleOptions options) =>
-        options.Bills is null && (long)time.Count * controls > FewIntervals && Length(time) * Weeks * 3 < time.Count;
+    /// <summary>Whether the full answer takes longer than a reader waits.</summary>
+    internal static bool TakesLong(Timeline time, int controls) => (long)time.Count * controls > FewIntervals;
+
+    /// <summary>Whether weeks are a small part of it.</summary>
+    internal static bool IsWorthwhile(Timeline time) => Length(time) * Weeks * 3 < time.Count;
 
     internal static JudgedControls Of(IReadOnlyList<EnergyFlows> runs, Func<EnergyFlows, double?> costAtRest, BestPossibleOptions options, CancellationToken stop)
     {

@@ -33,7 +33,7 @@ public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFi
                     : "Prices per kWh only: demand charges, blocks, caps and fixed charges are not in it.",
                 FormattableString.Invariant($"Found by linear programming in {Controls[0].Best.Windows} window{(Controls[0].Best.Windows == 1 ? "" : "s, each free to begin and end at any charge")}."),
             ],
-            Cautions = [.. Cautions(Controls[0].Run.System)],
+            Cautions = [.. CautionsOf(Controls[0].Run.System)],
         };
     }
 
@@ -46,18 +46,18 @@ public sealed record JudgedControls(IReadOnlyList<JudgedControl> Controls) : IFi
                 : $"is a preview from {Controls[0].Best.Windows} weeks: \"{best.Best.ControlName}\" got about so much of the reachable saving. {off}")
         {
             Tables = [Table(culture)],
-            Cautions = [.. Cautions(Controls[0].Run.System)],
+            Cautions = [.. CautionsOf(Controls[0].Run.System)],
         };
     }
 
     private FindingTable Table(CultureInfo culture) => new("Cost of energy, in the currency of the prices", ["Control", "Cost", "At rest", "Least possible", "Share of the reachable saving"],
         [.. Controls.Select(c => Row(c, culture))]);
 
-    private static IEnumerable<string> Cautions(EnergySystem system)
+    internal static IEnumerable<string> CautionsOf(EnergySystem system)
     {
-        if (system.Battery is not null) yield return SolarEconomics.Cautions.Batteries;
-        if (system.Generator is not null) yield return SolarEconomics.Cautions.Backup;
-        yield return SolarEconomics.Cautions.Money;
+        if (system.Battery is not null) yield return Cautions.Batteries;
+        if (system.Generator is not null) yield return Cautions.Backup;
+        yield return Cautions.Money;
     }
 
     private static string[] Row(JudgedControl c, CultureInfo culture) =>

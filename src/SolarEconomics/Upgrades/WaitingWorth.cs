@@ -13,6 +13,9 @@ namespace SolarEconomics;
 /// <remarks>All beside doing nothing, nominal, project view, valued at the end of the records. Means of the same draws.</remarks>
 public sealed record WaitingWorth(UpgradeOption Option, int Years, IReadOnlyList<string> Known, Chances Now, Chances Later, Chances Decided, double BuyShare) : IFinding
 {
+    /// <summary>Whether only the first draws were taken and the others are still at work.</summary>
+    public bool IsPreview { get; internal init; }
+
     /// <summary>What deciding again adds over the better of the two fixed plans: buying then whatever comes, and not buying.</summary>
     /// <remarks>Equation: E[decided] − max(E[later], 0).</remarks>
     public Money Flexibility => Decided.InMoney(Decided.Values.Mean - Math.Max(0, Later.Values.Mean));
@@ -26,7 +29,7 @@ public sealed record WaitingWorth(UpgradeOption Option, int Years, IReadOnlyList
     {
         ArgumentNullException.ThrowIfNull(culture);
         var years = $"{Years.ToString(culture)} {(Years == 1 ? "year" : "years")}";
-        var words = $"is what the right to decide again in {years} is worth: {Mean(Decided, culture)} in the mean against {Mean(Later, culture)} for buying then whatever comes. "
+        var words = (IsPreview ? ChanceWords.Preview(Decided, culture) + "So much " : "") + $"is what the right to decide again in {years} is worth: {Mean(Decided, culture)} in the mean against {Mean(Later, culture)} for buying then whatever comes. "
             + $"It would be bought in {ChanceWords.Percent(BuyShare, culture)} of the draws. Buying now is worth {Mean(Now, culture)}: "
             + (WaitingGain.Amount > 0 ? $"waiting gains {Wording.Whole(WaitingGain, culture)}." : Now.Values.Mean > 0 ? $"waiting costs {Wording.Whole(-WaitingGain, culture)}." : "waiting changes nothing.");
         return new Finding(Wording.Signed(Flexibility, culture), words)

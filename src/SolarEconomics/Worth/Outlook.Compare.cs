@@ -25,6 +25,7 @@ public sealed partial class Outlook
     /// <param name="progress">Told the share of draws taken.</param>
     /// <param name="cancel">Stops within a chunk of draws.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    /// <remarks>Whoever listens around long work (<see cref="WorkProgress.Around(WorkListener)"/>, such as a notebook's page) is told the answer of the first 256 draws, marked as a preview.</remarks>
     public Chances HowSure(UpgradeOption option, Uncertainties uncertainties, DrawOptions? options = null, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(option);
@@ -34,8 +35,12 @@ public sealed partial class Outlook
         var draws = new InputDraws(uncertainties, options.Seed);
         var years = Horizon.Year - WorthToDate.Period.End.Year + 1;
         var npv = new double[options.MostDraws];
-        var taken = DrawRun.Take(options, Fill, npv, progress, cancel);
-        return new Chances($"worth of {option.Name} beside doing nothing", Currency, new DrawnValues(npv, taken), options) { Notes = NotesOf(uncertainties, draws, taken) };
+        return Answer(DrawRun.Take(options, Fill, npv, progress, cancel, taken => Answer(taken, isPreview: true), DrawRun.FirstLookOfSlowDraws), isPreview: false);
+
+        Chances Answer(int taken, bool isPreview) => new($"worth of {option.Name} beside doing nothing", Currency, new DrawnValues(npv, taken), options)
+        {
+            Notes = NotesOf(uncertainties, draws, taken), IsPreview = isPreview,
+        };
 
         void Fill(int first, int count)
         {

@@ -12,7 +12,8 @@ public sealed partial class Outlook
     /// <param name="cancel">Stops within a draw.</param>
     /// <exception cref="ArgumentException">An input stands twice, a distribution lies outside its input's range, or a day lies outside the outlook.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    /// <remarks>Equation: mean over draws of worth · [fitted worth given what is known &gt; 0]. All three plans meet the same draws. Source: waiting-1.</remarks>
+    /// <remarks>Equation: mean over draws of worth · [fitted worth given what is known &gt; 0]. All three plans meet the same draws. Source: waiting-1.
+    /// Whoever listens around long work (<see cref="WorkProgress.Around(WorkListener)"/>, such as a notebook's page) is told the answer of the first 256 draws, marked as a preview.</remarks>
     public WaitingWorth Waiting(UpgradeOption option, int years, Uncertainties uncertainties, WaitingOptions? waiting = null, DrawOptions? options = null,
         IProgress<double>? progress = null, CancellationToken cancel = default)
     {
@@ -26,15 +27,21 @@ public sealed partial class Outlook
         var weatherYears = Horizon.Year - WorthToDate.Period.End.Year + 1;
         var (now, then, falls) = (new double[options.MostDraws], new double[options.MostDraws], new double[options.MostDraws]);
         var inputs = draws.Names.Select(_ => new double[options.MostDraws]).ToArray();
-        _ = DrawRun.Take(options, Fill, then, progress, cancel);
+        return Answer(DrawRun.Take(options, Fill, then, progress, cancel, taken => Answer(taken, isPreview: true), DrawRun.FirstLookOfSlowDraws), isPreview: false);
 
-        var known = draws.Names.Select((name, k) => (Name: name, Values: inputs[k])).Where(i => waiting.Known.Any(w => w.Name == i.Name)).ToList();
-        if (waiting.PriceFallPerYear.Sd > 0) known.Add(("fall of the option's price", falls));
-        var (decided, buyShare) = LaterDecision.Of([.. known.Select(i => i.Values)], then);
-        var notes = NotesOf(uncertainties, draws, options.MostDraws);
-        Chances Of(string plan, double[] values) =>
-            new($"worth of {option.Name} beside doing nothing, {plan}", Currency, new DrawnValues(values, values.Length), options) { Notes = notes };
-        return new WaitingWorth(option, years, [.. known.Select(i => i.Name)], Of("bought now", now), Of($"bought {later.From.Year} whatever comes", then), Of("decided again", decided), buyShare);
+        WaitingWorth Answer(int taken, bool isPreview)
+        {
+            var known = draws.Names.Select((name, k) => (Name: name, Values: inputs[k])).Where(i => waiting.Known.Any(w => w.Name == i.Name)).ToList();
+            if (waiting.PriceFallPerYear.Sd > 0) known.Add(("fall of the option's price", falls));
+            var (decided, buyShare) = LaterDecision.Of([.. known.Select(i => i.Values[..taken])], then[..taken]);
+            var notes = NotesOf(uncertainties, draws, taken);
+            Chances Of(string plan, double[] values) =>
+                new($"worth of {option.Name} beside doing nothing, {plan}", Currency, new DrawnValues(values, taken), options) { Notes = notes };
+            return new WaitingWorth(option, years, [.. known.Select(i => i.Name)], Of("bought now", now), Of($"bought {later.From.Year} whatever comes", then), Of("decided again", decided), buyShare)
+            {
+                IsPreview = isPreview,
+            };
+        }
 
         void Fill(int first, int count)
         {

@@ -2,6 +2,9 @@ namespace SolarEconomics;
 
 public sealed partial class Outlook
 {
+    /// <summary>Rows and columns of a grid's first answer.</summary>
+    private const int FewSteps = 5;
+
     /// <summary>Each input moved over its declared range while all others stay: which moves the answer most.</summary>
     /// <param name="ranges">Inputs with their ends; one or more, each once.</param>
     /// <param name="measure">The amount looked at; <see langword="null"/> for the net present value.</param>
@@ -33,6 +36,7 @@ public sealed partial class Outlook
     /// <param name="measure">The amount looked at; <see langword="null"/> for the net present value.</param>
     /// <param name="cancel">Stops between cells.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    /// <remarks>Whoever listens around long work (<see cref="WorkProgress.Around(WorkListener)"/>, such as a notebook's page) is told five rows and columns first, marked as a preview.</remarks>
     public TwoWayGrid Grid(DeclaredRange down, DeclaredRange across, int steps = 7, OutlookMeasure? measure = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(down);
@@ -40,20 +44,33 @@ public sealed partial class Outlook
         Require.Within(steps, 2, 101, "rows and columns");
         measure ??= OutlookMeasure.Npv;
         var (rows, columns) = (down.Steps(steps), across.Steps(steps));
-        var amounts = new List<IReadOnlyList<Money>>();
         using var work = WorkProgress.Begin();
-        foreach (var row in rows)
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel, work.Stop);
+        if (work.HasPreviewReader && steps > 2 * FewSteps)
         {
-            var line = new List<Money>();
-            foreach (var column in columns)
-            {
-                cancel.ThrowIfCancellationRequested();
-                line.Add(Round(measure.Of(With(across.Input.Put(down.Input.Put(Assumptions, row), column)))));
-            }
-            amounts.Add(line);
-            work.Report((double)amounts.Count / steps);
+            var few = Of(Some(rows), Some(columns), null) with { PreviewOf = steps };
+            if (work.WantsPreview((double)(FewSteps * FewSteps) / (steps * steps))) work.TellPreview(few);
         }
-        return new TwoWayGrid(measure.Name, down.Input, rows, across.Input, columns, amounts);
+        return Of(rows, columns, work);
+
+        static double[] Some(IReadOnlyList<double> all) => [.. Enumerable.Range(0, FewSteps).Select(k => all[k * (all.Count - 1) / (FewSteps - 1)])];
+
+        TwoWayGrid Of(IReadOnlyList<double> downs, IReadOnlyList<double> acrosses, WorkProgress? told)
+        {
+            var amounts = new List<IReadOnlyList<Money>>();
+            foreach (var row in downs)
+            {
+                var line = new List<Money>();
+                foreach (var column in acrosses)
+                {
+                    stop.Token.ThrowIfCancellationRequested();
+                    line.Add(Round(measure.Of(With(across.Input.Put(down.Input.Put(Assumptions, row), column)))));
+                }
+                amounts.Add(line);
+                told?.Report((double)amounts.Count / steps);
+            }
+            return new TwoWayGrid(measure.Name, down.Input, downs, across.Input, acrosses, amounts);
+        }
     }
 
     /// <summary>The value of an input at which an amount is just 0, all else as it stands; where there is none the result says why.</summary>

@@ -8,7 +8,7 @@ internal static class ChanceWords
     internal static Finding Say(Chances chances, CultureInfo culture)
     {
         var values = chances.Values;
-        var words = $"{chances.What}, half way between good and bad luck: one case in ten is below {Wording.Whole(chances.Low, culture)}, one in ten above {Wording.Whole(chances.High, culture)}. " +
+        var words = (chances.IsPreview ? Preview(chances, culture) + "So much is the " : "") + $"{chances.What}, half way between good and bad luck: one case in ten is below {Wording.Whole(chances.Low, culture)}, one in ten above {Wording.Whole(chances.High, culture)}. " +
             $"In {Percent(chances.ChanceOfGain, culture)} of all cases it does not lose.";
         return new Finding(Wording.Whole(chances.Middle, culture), words)
         {
@@ -54,6 +54,11 @@ internal static class ChanceWords
         return $"{chances.Values.Count.ToString("#,0", culture)} draws from seed {chances.Options.Seed.ToString(culture)}; " +
             $"one standard error of the mean is {Wording.Exact(chances.InMoney(chances.Values.StandardError), culture)}.{end}";
     }
+
+    /// <summary>How few draws a first answer rests on, and how far off its mean may be.</summary>
+    internal static string Preview(Chances chances, CultureInfo culture) =>
+        $"is a preview from {chances.Values.Count.ToString("#,0", culture)} of {chances.Options.MostDraws.ToString("#,0", culture)} draws, "
+        + $"with a standard error of the mean of {Wording.Exact(chances.InMoney(chances.Values.StandardError), culture)}. ";
 
     /// <summary>A share in whole per cent; what is nearly all or nearly none is not called all or none.</summary>
     internal static string Percent(double share, CultureInfo culture) => share switch

@@ -12,6 +12,9 @@ public sealed record Chances(string What, Currency Currency, DrawnValues Values,
     /// <summary>What was assumed, one per line.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
 
+    /// <summary>Whether only the first draws were taken and the others are still at work.</summary>
+    public bool IsPreview { get; internal init; }
+
     /// <summary>The 10th percentile: one draw in ten lies below.</summary>
     public Money Low => At(0.1);
 

@@ -13,6 +13,9 @@ public sealed record TwoWayGrid(
     string Measure, OutlookInput Down, IReadOnlyList<double> DownValues, OutlookInput Across, IReadOnlyList<double> AcrossValues,
     IReadOnlyList<IReadOnlyList<Money>> Amounts) : IFinding
 {
+    /// <summary>Rows, and columns, of the grid that is still at work where this is a preview of it; 0 in a full answer.</summary>
+    public int PreviewOf { get; internal init; }
+
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
@@ -22,7 +25,7 @@ public sealed record TwoWayGrid(
         var (low, high) = (all.MinBy(m => m.Amount), all.MaxBy(m => m.Amount));
         return new Finding(
             $"{gains.ToString(culture)} of {all.Count.ToString(culture)}",
-            $"pairs of {Down.Name} and {Across.Name} do not lose: the {Measure} runs from {Wording.Whole(low, culture)} to {Wording.Whole(high, culture)}.")
+            (PreviewOf == 0 ? "" : $"is a preview of {PreviewOf.ToString(culture)} rows and columns. So many ") + $"pairs of {Down.Name} and {Across.Name} do not lose: the {Measure} runs from {Wording.Whole(low, culture)} to {Wording.Whole(high, culture)}.")
         {
             Tables =
             [
