@@ -49,7 +49,8 @@ public class LadderEndsTests
             int[] hours = [8, 10, 12, 15, 18];
             double[] Part(int n) => kwh[(5 * n)..(5 * (n + 1))];
             var (made, charge, discharge, export, import) = (Part(0), Part(1), Part(2), Part(3), Part(4));
-            made[4] = 0;
+            // Nothing by night, and something by day: a channel that never made anything tells nothing of generation.
+            (made[1], made[4]) = (made[1] + 0.1, 0);
             for (var i = 0; i < 5; i++)
             {
                 if (!withBattery) (charge[i], discharge[i]) = (0, 0);
