@@ -3,6 +3,9 @@ namespace SolarEconomics;
 /// <content>What monthly totals and interval generation leave open, as a program.</content>
 internal sealed partial class EvidenceLadder
 {
+    // No meter tells so little: sums of such size would only spoil the arithmetic.
+    private const double NothingKwh = 1e-6;
+
     // The place of generation that no device accounts for.
     private const string Unexplained = "";
 
@@ -84,6 +87,11 @@ internal sealed partial class EvidenceLadder
         foreach (var month in Months(i => series.Known[i]))
         {
             var kwh = month.Sum(i => series.Kwh[i]);
+            if (kwh < NothingKwh)
+            {
+                foreach (var i in month) flow.HighKwh[i] = 0;
+                continue;
+            }
             foreach (var i in month) flow.HighKwh[i] = Math.Min(room[i], kwh);
             Sum(program, flow, month, mayFallShort ? 0 : kwh, kwh);
         }

@@ -74,7 +74,7 @@ public class LadderEndsTests
                 }
                 Assert.Equal((step.Range.Low, step.Range.High), (step.LowFlows!.Value, step.HighFlows!.Value));
             }
-        }, iter: 100);
+        }, iter: 200);
 
     private static void Same(double[] recorded, IReadOnlyList<double> flows) => Assert.Equal(recorded.Sum(), flows.Sum(), 1e-6);
 

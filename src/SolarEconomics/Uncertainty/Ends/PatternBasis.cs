@@ -3,7 +3,7 @@ namespace SolarEconomics;
 /// <summary>The patterns in the mix with their shares: a revised simplex table with one row for each sum and one for each block, whose shares add up to 1.</summary>
 internal sealed class PatternBasis
 {
-    private const double Dust = 1e-11;
+    private const double Dust = 1e-9;
     private const int PivotsBeforeInverting = 60;
 
     private readonly int[] _sums;
@@ -39,13 +39,18 @@ internal sealed class PatternBasis
         Invert();
     }
 
-    /// <summary>By how many kWh the sums are missed.</summary>
+    /// <summary>By how many kWh the sums are missed, counted from the patterns themselves: by records that contradict each other.</summary>
     internal double MissedKwh
     {
         get
         {
             var missed = 0.0;
-            for (var r = 0; r < _patterns.Length; r++) if (_patterns[r] is null) missed += Math.Max(0, _shares[r]);
+            for (var sum = 0; sum < _sums.Length; sum++)
+            {
+                var met = 0.0;
+                for (var r = 0; r < _patterns.Length; r++) if (_patterns[r] is not null) met += Math.Max(0, _shares[r]) * _columns[r][sum];
+                missed += Math.Abs(_wanted[sum] - met);
+            }
             return missed;
         }
     }
@@ -74,15 +79,13 @@ internal sealed class PatternBasis
         var change = new double[rows];
         for (var r = 0; r < rows; r++)
             for (var k = 0; k < rows; k++) change[r] += _inverse[r, k] * column[k];
-        var leaves = -1;
-        var (most, steepest) = (double.PositiveInfinity, 0.0);
+        // Of all that would be used up at about the same time the steepest leaves: a pivot on next to nothing would spoil the table.
+        var most = double.PositiveInfinity;
         for (var r = 0; r < rows; r++)
-        {
-            if (change[r] <= Dust) continue;
-            var ratio = Math.Max(0, _shares[r]) / change[r];
-            // Of equals the steepest keeps the table sound.
-            if (ratio < most - Dust || (ratio <= most + Dust && change[r] > steepest)) (leaves, most, steepest) = (r, Math.Min(ratio, most), change[r]);
-        }
+            if (change[r] > Dust) most = Math.Min(most, (Math.Max(0, _shares[r]) + Dust) / change[r]);
+        var leaves = -1;
+        for (var r = 0; r < rows; r++)
+            if (change[r] > Dust && Math.Max(0, _shares[r]) / change[r] <= most && (leaves < 0 || change[r] > change[leaves])) leaves = r;
         // Shares of a block add up to 1, so something always leaves.
         Put(leaves, pattern, block);
         if (++_pivots % PivotsBeforeInverting == 0)
