@@ -14,6 +14,10 @@ internal static class Require
             : throw new ArgumentOutOfRangeException(name, value, string.Create(CultureInfo.InvariantCulture,
                 $"Expected a number from {low} to {high} ({unit})."));
 
+    /// <summary>A thing that must be given, for members of one expression.</summary>
+    internal static T Given<T>(T value, [CallerArgumentExpression(nameof(value))] string name = "")
+        where T : class => value ?? throw new ArgumentNullException(name);
+
     internal static double Fraction(double value, [CallerArgumentExpression(nameof(value))] string name = "") =>
         value is >= 0 and <= 1
             ? value

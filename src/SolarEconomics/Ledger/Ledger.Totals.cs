@@ -12,7 +12,7 @@ public sealed partial class Ledger : IFinding
     public LedgerTotals Totals() => TotalsOf(e => e.Amount.Amount, PriceBasis.Nominal);
 
     /// <inheritdoc/>
-    public Finding Say(CultureInfo culture) => Totals().Say(culture);
+    public Finding Say(CultureInfo culture) => Totals().Say(Require.Given(culture));
 
     private LedgerTotals TotalsOf(Func<LedgerEntry, decimal> amount, PriceBasis basis)
     {

@@ -34,6 +34,7 @@ public sealed partial class Ledger
     /// <exception cref="ArgumentOutOfRangeException">An amount or own hours below 0 (the kind says which way money went), or an amount above 1e12.</exception>
     public static Ledger From(params IEnumerable<LedgerEntry> entries)
     {
+        ArgumentNullException.ThrowIfNull(entries);
         var list = entries.ToArray();
         foreach (var entry in list)
         {
@@ -49,7 +50,11 @@ public sealed partial class Ledger
 
     /// <summary>The entries of some kinds, earliest first.</summary>
     /// <param name="kinds">Kinds to keep.</param>
-    public IReadOnlyList<LedgerEntry> Of(params LedgerKind[] kinds) => [.. _entries.Where(e => kinds.Contains(e.Kind))];
+    public IReadOnlyList<LedgerEntry> Of(params LedgerKind[] kinds)
+    {
+        ArgumentNullException.ThrowIfNull(kinds);
+        return [.. _entries.Where(e => kinds.Contains(e.Kind))];
+    }
 
     /// <summary>The entries of one class, earliest first.</summary>
     /// <param name="entryClass">Class to keep.</param>

@@ -26,6 +26,7 @@ public sealed record LedgerTotals(
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
+        ArgumentNullException.ThrowIfNull(culture);
         var unit = NetPaid.Currency.Code;
         return new Finding(
             Print(NetPaid) + " " + unit,

@@ -37,6 +37,7 @@ public sealed class DatedMoneyFlow
     /// <exception cref="ArgumentException">No payment, or one earlier than the one before it; the message names it.</exception>
     public static DatedMoneyFlow InOrder(Currency currency, PriceBasis basis, IEnumerable<DatedAmount> amounts)
     {
+        ArgumentNullException.ThrowIfNull(amounts);
         var list = amounts.ToArray();
         if (list.Length == 0) throw Throw.EmptyFlow();
         for (var i = 1; i < list.Length; i++)
@@ -52,7 +53,7 @@ public sealed class DatedMoneyFlow
     /// <param name="amounts">The payments; one or more.</param>
     /// <exception cref="ArgumentException">No payment.</exception>
     public static DatedMoneyFlow Sorted(Currency currency, PriceBasis basis, IEnumerable<DatedAmount> amounts) =>
-        InOrder(currency, basis, amounts.OrderBy(a => a.Date));
+        InOrder(currency, basis, Require.Given(amounts).OrderBy(a => a.Date));
 
     /// <summary>All payments of both flows in date order.</summary>
     /// <exception cref="MixedMoneyException">Currency or basis differ.</exception>

@@ -24,6 +24,7 @@ public sealed partial class PriceIndex
     /// <exception cref="ArgumentException">No month, a month twice, or a level that is not above 0.</exception>
     public static PriceIndex Of(IEnumerable<(YearMonth Month, double Level)> levels)
     {
+        ArgumentNullException.ThrowIfNull(levels);
         var sorted = new SortedDictionary<YearMonth, double>();
         foreach (var (month, level) in levels)
         {

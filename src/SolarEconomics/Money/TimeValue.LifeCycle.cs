@@ -54,7 +54,7 @@ public static partial class TimeValue
     /// <inheritdoc cref="Sir(MoneyFlow, MoneyFlow, Rate)"/>
     /// <returns>Net savings in the flows' currency and basis; above 0 pays.</returns>
     /// <remarks>Equation: PV of savings - PV of investment; as what is invested is negative in a flow, the value of both together. Source: money-13.</remarks>
-    public static Money NetSavings(MoneyFlow savings, MoneyFlow investment, Rate rate) => Npv(savings + investment, rate);
+    public static Money NetSavings(MoneyFlow savings, MoneyFlow investment, Rate rate) => Npv(Require.Given(savings) + Require.Given(investment), rate);
 
     /// <summary>Savings-to-investment ratio (SIR) of flows of money.</summary>
     /// <param name="savings">What is saved per year, upkeep taken off: positive. Year 0 first.</param>
@@ -66,6 +66,8 @@ public static partial class TimeValue
     /// <remarks>Equation: PV of savings / PV of investment. Source: money-13.</remarks>
     public static double Sir(MoneyFlow savings, MoneyFlow investment, Rate rate)
     {
+        ArgumentNullException.ThrowIfNull(savings);
+        ArgumentNullException.ThrowIfNull(investment);
         // Their sum is not used, only its check that both are one kind of money.
         var perYear = RateOf(savings + investment, rate);
         var invested = -Discounted(investment.Span, perYear);

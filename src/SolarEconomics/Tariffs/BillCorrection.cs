@@ -27,7 +27,8 @@ public sealed record BillCorrection(IReadOnlyList<Bill> Estimated, IReadOnlyList
     {
         ArgumentNullException.ThrowIfNull(culture);
         string Figure(Money money) => Wording.Exact(money, culture);
-        return new Finding(Figure(Difference), $"{(Difference.Amount < 0 ? "to be paid back" : "still to pay")}: the meter makes {Figure(Sum(Read))} of these periods, the estimates {Figure(Sum(Estimated))}.")
+        var isTooMuch = Difference.Amount < 0;
+        return new Finding(Figure(isTooMuch ? -Difference : Difference), $"{(isTooMuch ? "to be paid back" : "still to pay")}: the meter makes {Figure(Sum(Read))} of these periods, the estimates {Figure(Sum(Estimated))}.")
         {
             Cautions = [Bill.Caution],
             Tables =

@@ -14,6 +14,8 @@ public sealed partial record BillRequest
     /// <exception cref="TariffException">The tariff contradicts itself.</exception>
     public static BillRequest Load(string tariffPath, string readingsPath, DateTimeZone? zone = null, ReadOptions? options = null)
     {
+        ArgumentNullException.ThrowIfNull(tariffPath);
+        ArgumentNullException.ThrowIfNull(readingsPath);
         var tariffs = TariffHistory.Load(tariffPath);
         var clock = zone ?? tariffs.HomeZone;
         var readings = Readings.Load(readingsPath, (options ?? new ReadOptions()) with { Zone = clock });

@@ -11,6 +11,9 @@ public sealed partial record BillWithAndWithout
     /// <summary>The battery asked about, in words; <see langword="null"/> where none was.</summary>
     public string? ProposedName { get; init; }
 
+    /// <summary>Whether the home has a battery, so that the bills without it say something. Default: true.</summary>
+    public bool HasBattery { get; init; } = true;
+
     /// <summary>What was filled in the records, one sentence each.</summary>
     public IReadOnlyList<string> RecordNotes { get; init; } = [];
 
@@ -32,6 +35,7 @@ public sealed partial record BillWithAndWithout
             WithProposed = with?.Bills(),
             ProposedName = with?.PlantName,
             RecordNotes = home.Notes,
+            HasBattery = home.HasBattery,
         };
     }
 
@@ -42,14 +46,14 @@ public sealed partial record BillWithAndWithout
         string Figure(Money money) => Wording.Exact(money, culture);
         IReadOnlyList<string> Row(string name, IReadOnlyList<Bill> bills) => [name, Figure(Sum(bills)), Figure(Sum(bills) - Sum(Actual))];
         var proposed = SavedByProposed is { } saved ? $" It would be {Figure(saved)} less {ProposedName}." : "";
-        return new Finding(Figure(SavedByAll), $"less on the bills than without any plant; {Figure(SavedByBattery)} of it is the battery's.{proposed}")
+        return new Finding(Figure(SavedByAll), $"less on the bills than without any plant{(HasBattery ? $"; {Figure(SavedByBattery)} of it is the battery's" : "")}.{proposed}")
         {
-            Notes = ["Without a battery, generation meets use within each interval: a lower bound of what then flows through the meter.", .. RecordNotes],
+            Notes = [.. HasBattery ? ["Without a battery, generation meets use within each interval: a lower bound of what then flows through the meter."] : Array.Empty<string>(), .. RecordNotes],
             Cautions = [Bill.Caution],
             Tables =
             [
                 new FindingTable("Bills with and without", ["home", "bills", "more than today"],
-                    [Row("as it is", Actual), Row("without battery", WithoutBattery), Row("without plant", WithoutSolar), .. WithProposed is null ? [] : new[] { Row(ProposedName!, WithProposed) }]),
+                    [Row("as it is", Actual), .. HasBattery ? [Row("without battery", WithoutBattery)] : Array.Empty<IReadOnlyList<string>>(), Row("without plant", WithoutSolar), .. WithProposed is null ? [] : new[] { Row(ProposedName!, WithProposed) }]),
             ],
         };
     }

@@ -49,7 +49,7 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
     {
         ArgumentNullException.ThrowIfNull(culture);
         if (!HasTotals)
-            return new Finding("no ranks", $"The readings cover {CoveredShare.ToString("P1", culture)} of {Days}. Add the missing readings, choose other days, or ask for an estimate.") { Cautions = [Bill.Caution] };
+            return new Finding("no ranks", $"The readings cover {CoveredShare.ToString("P1", culture)} of {Wording.Days(Days, culture)}. Add the missing readings, choose other days, or ask for an estimate.") { Cautions = [Bill.Caution] };
         var words = Ranks.Count == 1 ? "is the only tariff given."
             : Ranks[0].Tie ? $"is the cheapest on these readings, but ties with {DayWords.And([.. Ranks.Skip(1).Where(r => r.Tie).Select(r => r.Name)])}: they differ by no more than the difference swings from year to year."
             : $"is the cheapest on these readings: {Figure(Ranks[1].Difference, culture)} less than {Ranks[1].Name}.";
@@ -57,7 +57,7 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
         {
             Notes = [.. Notes(culture)],
             Cautions = [Bill.Caution],
-            Tables = [new FindingTable($"Bills for {Days}", ["tariff", "total", "difference", "tie", "remark"],
+            Tables = [new FindingTable($"Bills for {Wording.Days(Days, culture)}", ["tariff", "total", "difference", "tie", "remark"],
                 [.. Ranks.Select(r => (IReadOnlyList<string>)[r.Name, Figure(r.Total, culture), Figure(r.Difference, culture), r.Tie ? "tie" : "", r.Remark])])],
         };
     }

@@ -14,6 +14,8 @@ public sealed partial record CompareRequest
     /// <exception cref="TariffException">A tariff contradicts itself.</exception>
     public static CompareRequest Load(string tariffFolder, string readingsPath, DateTimeZone? zone = null, ReadOptions? options = null)
     {
+        ArgumentNullException.ThrowIfNull(tariffFolder);
+        ArgumentNullException.ThrowIfNull(readingsPath);
         var choices = TariffChoice.LoadAll(tariffFolder);
         // A place names the home's clock; a plan's own clock may be another, such as standard time all year.
         var clock = zone ?? choices.Select(c => c.Tariffs.PlaceZone).Concat(choices.Select(c => c.Tariffs.HomeZone)).OfType<DateTimeZone>().FirstOrDefault();

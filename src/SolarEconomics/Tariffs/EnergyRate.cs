@@ -12,13 +12,14 @@ public sealed record EnergyRate(string Name, decimal PerKwh, IReadOnlyList<RateW
     /// <summary>A rate for all hours.</summary>
     /// <param name="name">Name on the bill.</param>
     /// <param name="perKwh">Price before tax, per kWh.</param>
-    public static EnergyRate Flat(string name, decimal perKwh) => new(name, perKwh, []);
+    public static EnergyRate Flat(string name, decimal perKwh) => new(Require.Given(name), perKwh, []);
 
     /// <summary>A rate for all hours that falls or rises with quantity.</summary>
     /// <param name="name">Name on the bill.</param>
     /// <param name="blocks">The blocks.</param>
     public static EnergyRate InBlocks(string name, RateBlocks blocks)
     {
+        ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(blocks);
         return new EnergyRate(name, blocks.Steps.Count > 0 ? blocks.Steps[0].PerKwh : 0, []) { Blocks = blocks };
     }

@@ -18,7 +18,7 @@ public sealed record HolidayList(IReadOnlySet<LocalDate> Days)
 
     /// <summary>Holidays from own dates.</summary>
     /// <param name="days">The dated days, in any order.</param>
-    public static HolidayList Of(params IEnumerable<LocalDate> days) => new(new HashSet<LocalDate>(days));
+    public static HolidayList Of(params IEnumerable<LocalDate> days) => new(new HashSet<LocalDate>(Require.Given(days)));
 
     /// <summary>The public holidays of a country, from <see cref="FirstYear"/> to <see cref="LastYear"/>, as the rules of today give them.</summary>
     /// <param name="country">ISO 3166 code, for example <c>IE</c>.</param>

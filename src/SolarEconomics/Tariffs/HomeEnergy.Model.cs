@@ -16,7 +16,7 @@ public sealed partial class HomeEnergy
     public HomeEnergy With(Battery battery, Control? control = null)
     {
         ArgumentNullException.ThrowIfNull(battery);
-        return Modelled(new EnergySystem { Battery = battery }, string.Create(CultureInfo.InvariantCulture, $"with {battery.Name} of {battery.UsableKwh:0.#} kWh"), control);
+        return Modelled(new EnergySystem { Battery = battery }, string.Create(CultureInfo.InvariantCulture, $"with a {battery.Name} of {battery.UsableKwh:0.#} kWh"), control);
     }
 
     /// <summary>The same use with the recorded generation, further arrays, and what stands between them and the grid.</summary>

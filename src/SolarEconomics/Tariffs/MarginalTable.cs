@@ -29,14 +29,15 @@ public sealed class MarginalTable : IFinding
     /// <exception cref="ArgumentException">A column has another length than the grid, or holds no finite number somewhere.</exception>
     public static MarginalTable Of(TariffHistory tariffs, IntervalGrid grid, MeteredEnergy energy, DateTimeZone zone, double differenceKwh = 1, CancellationToken cancel = default)
     {
+        ArgumentNullException.ThrowIfNull(tariffs);
         ArgumentNullException.ThrowIfNull(energy);
+        ArgumentNullException.ThrowIfNull(zone);
         return Of(tariffs, grid, energy, zone, differenceKwh, (intervals, moreUseKwh) => With(energy, intervals, moreUseKwh), cancel);
     }
 
     private static MarginalTable Of(TariffHistory tariffs, IntervalGrid grid, MeteredEnergy energy, DateTimeZone zone, double differenceKwh,
         Func<int[], double, MeteredEnergy> changed, CancellationToken cancel)
     {
-        ArgumentNullException.ThrowIfNull(tariffs);
         _ = Require.Within(differenceKwh, 1e-6, 1e6, "kWh");
         var exact = TariffHistory.Of([.. tariffs.Versions.Select(v => v.Rounded(RoundingMode.HalfUp, RoundingPlace.Nowhere))]);
         var plan = exact.On(grid, zone);

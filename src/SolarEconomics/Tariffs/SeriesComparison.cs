@@ -23,6 +23,7 @@ public sealed record SeriesComparison(IReadOnlyList<TariffChoice> Choices, Inter
     /// <param name="home">Its energy.</param>
     public static SeriesComparison Of(IReadOnlyList<TariffChoice> choices, HomeEnergy home)
     {
+        ArgumentNullException.ThrowIfNull(choices);
         ArgumentNullException.ThrowIfNull(home);
         return new SeriesComparison(choices, home.Grid, home.Energy, home.Site.Zone) { TaxReclaimedShare = (decimal)home.Site.TaxReclaimedShare };
     }

@@ -9,20 +9,20 @@ public sealed partial record Tariff
     /// <param name="amount">Charge before tax for each billing day; 0 adds nothing.</param>
     /// <param name="name">Name on the bill.</param>
     public Tariff SupplyPerDay(decimal amount, string name = "supply charge") =>
-        amount == 0 ? this : With(new SupplyCharge(name, amount));
+        amount == 0 ? this : With(new SupplyCharge(Require.Given(name), amount));
 
     /// <summary>With a supply charge per calendar month; part of a month counts by its days.</summary>
     /// <param name="amount">Charge before tax for each month; 0 adds nothing.</param>
     /// <param name="name">Name on the bill.</param>
     public Tariff SupplyPerMonth(decimal amount, string name = "supply charge") =>
-        amount == 0 ? this : With(new SupplyCharge(name, amount, ChargePeriod.Month));
+        amount == 0 ? this : With(new SupplyCharge(Require.Given(name), amount, ChargePeriod.Month));
 
     /// <summary>With a named season, half-open, which may run across the year's end.</summary>
     /// <param name="name">The name that rates refer to.</param>
     /// <param name="from">First month and day.</param>
     /// <param name="until">First month and day that no longer belong to it.</param>
     public Tariff Season(string name, (int Month, int Day) from, (int Month, int Day) until) =>
-        this with { Seasons = [.. Seasons, new TariffSeason(name, new AnnualDate(from.Month, from.Day), new AnnualDate(until.Month, until.Day))] };
+        this with { Seasons = [.. Seasons, new TariffSeason(Require.Given(name), new AnnualDate(from.Month, from.Day), new AnnualDate(until.Month, until.Day))] };
 
     /// <summary>With a price for import in some hours. The rates of a tariff together cover every hour once.</summary>
     /// <param name="name">Name on the bill.</param>
@@ -32,7 +32,7 @@ public sealed partial record Tariff
     /// <param name="season">Name of a season; none means all year.</param>
     /// <exception cref="FormatException">The hours are not of that form.</exception>
     public Tariff Import(string name, decimal perKwh, string? hours = null, TariffDays days = TariffDays.EveryDay, string? season = null) =>
-        WithRate(EnergySide.Import, Rate(name, perKwh, hours, days, season));
+        WithRate(EnergySide.Import, Rate(Require.Given(name), perKwh, hours, days, season));
 
     /// <summary>With a further charge on every kWh imported, such as a levy or the energy's own cost.</summary>
     /// <param name="name">Name on the bill.</param>
@@ -48,7 +48,7 @@ public sealed partial record Tariff
     /// <param name="season">Name of a season; none means all year.</param>
     /// <exception cref="FormatException">The hours are not of that form.</exception>
     public Tariff ControlledLoad(string name, decimal perKwh, string? hours = null, TariffDays days = TariffDays.EveryDay, string? season = null) =>
-        WithRate(EnergySide.ControlledLoad, Rate(name, perKwh, hours, days, season));
+        WithRate(EnergySide.ControlledLoad, Rate(Require.Given(name), perKwh, hours, days, season));
 
     /// <summary>With a price paid for export in some hours.</summary>
     /// <param name="name">Name on the bill.</param>
@@ -58,7 +58,7 @@ public sealed partial record Tariff
     /// <param name="season">Name of a season; none means all year.</param>
     /// <exception cref="FormatException">The hours are not of that form.</exception>
     public Tariff Export(string name, decimal perKwh, string? hours = null, TariffDays days = TariffDays.EveryDay, string? season = null) =>
-        WithRate(EnergySide.Export, Rate(name, perKwh, hours, days, season));
+        WithRate(EnergySide.Export, Rate(Require.Given(name), perKwh, hours, days, season));
 
     /// <summary>With a sales tax on its charges.</summary>
     /// <param name="fraction">9 % is 0.09. Range: 0 to 1.</param>
@@ -68,7 +68,7 @@ public sealed partial record Tariff
     /// <summary>With the clock that its hours and days follow.</summary>
     /// <param name="zone">IANA name, for example <c>Europe/Dublin</c>.</param>
     /// <exception cref="UnknownNameException">No such zone.</exception>
-    public Tariff OnClock(string zone) => this with { Zone = Require.Zone(zone) };
+    public Tariff OnClock(string zone) => this with { Zone = Require.Zone(Require.Given(zone)) };
 
     /// <summary>With a rounding rule.</summary>
     /// <param name="mode">What happens to the part below the last digit.</param>
@@ -78,11 +78,11 @@ public sealed partial record Tariff
 
     /// <summary>With public holidays of its own, which count as <see cref="TariffDays.Holidays"/> and no longer as their weekday.</summary>
     /// <param name="days">The dated days.</param>
-    public Tariff HolidaysOn(params IEnumerable<LocalDate> days) => this with { Holidays = HolidayList.Of(Holidays.Days.Concat(days)) };
+    public Tariff HolidaysOn(params IEnumerable<LocalDate> days) => this with { Holidays = HolidayList.Of(Holidays.Days.Concat(Require.Given(days))) };
 
     /// <summary>With one more part.</summary>
     /// <param name="part">The part, last on the bill.</param>
-    public Tariff With(TariffPart part) => this with { Parts = [.. Parts, part] };
+    public Tariff With(TariffPart part) => this with { Parts = [.. Parts, Require.Given(part)] };
 
     private Tariff WithRate(EnergySide side, EnergyRate rate)
     {

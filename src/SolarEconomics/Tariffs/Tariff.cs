@@ -66,6 +66,7 @@ public sealed partial record Tariff
     public static Tariff Named(string name, string currency, LocalDate from)
     {
         ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(currency);
         return new Tariff(name, SolarEconomics.Currency.Of(currency), from);
     }
 

@@ -95,7 +95,7 @@ public sealed partial class Outlook : IFinding
     }
 
     /// <inheritdoc/>
-    public Finding Say(CultureInfo culture) => OutlookWords.Say(this, _flows.RunningPerYear, culture);
+    public Finding Say(CultureInfo culture) => OutlookWords.Say(this, _flows.RunningPerYear, Require.Given(culture));
 
     internal CashPath Path(IEnumerable<CashEvent> events, double rate) => new(_flows.FirstPurchase, _flows.Horizon, events, rate);
 

@@ -7,6 +7,7 @@ public sealed partial class WorthToDate
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
+        ArgumentNullException.ThrowIfNull(culture);
         var days = Wording.Days(Period, culture);
         if (Value is not { } value)
         {
