@@ -9,6 +9,12 @@ public sealed record Assumptions
     /// <summary>Growth of import prices. Range: −0.5 to 1. Default: 0.02, the inflation aim of many central banks; common practice, no source.</summary>
     public double PriceGrowth { get; init; } = 0.02;
 
+    /// <summary>Future import prices relative to the latest tariff's, at once and for good. Range: 0 to 10; 10 % more is 1.1. Default: 1.</summary>
+    public double ImportPriceLevel { get; init; } = 1;
+
+    /// <summary>Future feed-in prices relative to the latest tariff's, while a guaranteed rate lasts. Range: 0 to 10. Default: 1.</summary>
+    public double FeedInPriceLevel { get; init; } = 1;
+
     /// <summary>Growth of the feed-in price. Range: −0.5 to 1. Default: 0, as many rates are fixed in money.</summary>
     public double FeedInGrowth { get; init; }
 
@@ -45,6 +51,10 @@ public sealed record Assumptions
     /// <summary>Supply charges that the plant avoids a year at today's prices: only where the connection itself is given up. Range: 0 and above. Unit: the site's currency. Default: 0.</summary>
     public decimal AvoidedSupplyChargePerYear { get; init; }
 
+    /// <summary>What the supply charge of the latest tariff rises by a year, at today's prices. It is paid with the plant and without, so it counts only for an option that leaves
+    /// this tariff. Range: −1e6 to 1e6. Unit: the site's currency. Default: 0.</summary>
+    public decimal SupplyChargeRisePerYear { get; init; }
+
     /// <summary>What the plant sells for at the horizon, removal paid; negative where removal costs more. Unit: the site's currency. Default: 0.</summary>
     public decimal ResidualValue { get; init; }
 
@@ -64,6 +74,9 @@ public sealed record Assumptions
         Rate(CostGrowth, nameof(CostGrowth));
         Rate(DiscountRate, nameof(DiscountRate));
         Require.Within(YieldFactor, 0, 2, "future generation relative to the records; as recorded is 1");
+        Require.Within(ImportPriceLevel, 0, 10, "import prices relative to the latest tariff; 10 % more is 1.1");
+        Require.Within(FeedInPriceLevel, 0, 10, "feed-in prices relative to the latest tariff; 10 % more is 1.1");
+        Require.Within((double)SupplyChargeRisePerYear, -1e6, 1e6, "money a year");
         Require.Fraction(FeedInTaxRate);
         Require.Within((double)AvoidedSupplyChargePerYear, 0, 1e9, "money a year, without a sign");
         foreach (var step in PriceSteps)

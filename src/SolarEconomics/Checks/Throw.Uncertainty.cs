@@ -40,6 +40,12 @@ internal static partial class Throw
     internal static ArgumentException RangeTooFar(OutlookInput input, double low, double high) =>
         new(string.Create(CultureInfo.InvariantCulture, $"{input.Name}: found a range from {low} to {high}, expected one within {input.Lowest} to {input.Highest}."));
 
+    internal static ArgumentException ChosenNotDrawn(OutlookInput input) =>
+        new($"{input.Name}: found odds for it, expected a range: it is chosen, not left to chance. Give it two ends with Between, or set it in the assumptions.");
+
+    internal static ArgumentException EndsNotWhole(OutlookInput input, double low, double high) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"{input.Name}: found a range from {low} to {high}, expected whole numbers at both ends."));
+
     internal static ArgumentException NoAmountAt(OutlookInput input, double at, double found) =>
         new(string.Create(CultureInfo.InvariantCulture,
             $"{input.Name} at {at}: found the amount {found}, expected a finite number. Search a range that leaves this value out, or give a measure that has an amount there."));

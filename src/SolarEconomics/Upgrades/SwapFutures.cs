@@ -44,10 +44,10 @@ internal sealed class SwapFutures
     }
 
     /// <summary>The cash of the difference: what the change costs, and what its energy is worth each month to the horizon.</summary>
-    /// <param name="worthOf">Which worth of the extra energy: by its destination, all exported, or all used.</param>
-    internal List<CashEvent> Events(Func<ExtraEnergy, (double Import, double Export)> worthOf)
+    /// <param name="worthOf">Which worth of the extra energy, and the kWh exported: by its destination, all exported, or all used.</param>
+    internal List<CashEvent> Events(Func<ExtraEnergy, (double Import, double Export, double ExportedKwh)> worthOf)
     {
-        var a = _assumptions;
+        var path = new PricePath(_assumptions);
         var events = new List<CashEvent>
         {
             new(_swap.On, _swap.On, -(double)_swap.Cost, MoneyPurpose.Investment, false),
@@ -58,9 +58,9 @@ internal sealed class SwapFutures
             var end = LocalDate.Min(new LocalDate(start.Year, start.Month, 1).PlusMonths(1), _horizon);
             var days = Period.DaysBetween(start, end);
             var middle = start.PlusDays(days / 2);
-            var (import, export) = worthOf(Month(start.Month, days * 24.0));
+            var (import, export, exportedKwh) = worthOf(Month(start.Month, days * 24.0));
             var years = Period.DaysBetween(_record.RecordEnd, middle) / 365.25;
-            var amount = (import * Math.Pow(1 + a.PriceGrowth, years)) + (export * Math.Pow(1 + a.FeedInGrowth, years));
+            var amount = _assumptions.YieldFactor * ((import * path.Import(years, middle)) + path.FeedIn(export, exportedKwh, years, middle));
             events.Add(new CashEvent(start, end, amount * GainShare(middle), MoneyPurpose.Savings, false));
             start = end;
         }

@@ -16,7 +16,7 @@ public sealed record SwapOption(string Name, PanelSwap Swap) : UpgradeOption(Nam
     internal override bool FollowsWeather => true;
 
     internal override IEnumerable<CashEvent> OwnEvents(OutlookRecord record, Assumptions assumptions) =>
-        new SwapFutures(record, assumptions, Swap).Events(e => (e.Avoided, e.FeedIn));
+        new SwapFutures(record, assumptions, Swap).Events(e => (e.Avoided, e.FeedIn, e.ExportedKwh));
 
     private protected override UpgradeOption Later(int years, double priceFactor, double resaleFactor) => this with
     {

@@ -25,13 +25,15 @@ public sealed record TariffOption(string Name, Tariff Tariff, LocalDate On, deci
         Require.Within((double)Cost, 0, 1e9, "the site's currency");
         yield return new CashEvent(On, On, -(double)Cost, MoneyPurpose.Investment, false);
         var saving = record.SavingOf(Tariff);
+        var path = new PricePath(assumptions);
+        var rise = (double)assumptions.SupplyChargeRisePerYear / 365.25;
         foreach (var (start, end, middle, hours) in record.MonthsUntil(horizon).Where(m => m.End > On))
         {
             var from = LocalDate.Max(start, On);
             var days = Period.DaysBetween(from, end);
-            var growth = Math.Pow(1 + assumptions.PriceGrowth, Period.DaysBetween(record.RecordEnd, middle) / 365.25);
+            var growth = path.Import(Period.DaysBetween(record.RecordEnd, middle) / 365.25, middle);
             var yield = record.YieldAt(assumptions.Ageing, middle) * assumptions.YieldFactor;
-            yield return new CashEvent(from, end, saving.PerDay(start.Month, yield) * days * growth, MoneyPurpose.Savings, false);
+            yield return new CashEvent(from, end, (saving.PerDay(start.Month, yield) + rise) * days * growth, MoneyPurpose.Savings, false);
         }
     }
 

@@ -15,10 +15,10 @@ public sealed partial class Outlook
         ArgumentNullException.ThrowIfNull(swap);
         var futures = new SwapFutures(Record, Assumptions, swap);
         var year = futures.PerYear;
-        var likely = futures.Events(e => (e.Avoided, e.FeedIn));
+        var likely = futures.Events(e => (e.Avoided, e.FeedIn, e.ExportedKwh));
         var path = new CashPath(swap.On, Horizon, likely, 0);
         double NpvOf(List<CashEvent> events) => new CashPath(swap.On, Horizon, events, Assumptions.DiscountRate).AtEnd;
-        var npvs = new[] { NpvOf(futures.Events(e => (0, e.IfAllExported))), NpvOf(futures.Events(e => (e.IfAllUsed, 0))) };
+        var npvs = new[] { NpvOf(futures.Events(e => (0, e.IfAllExported, e.UsedKwh + e.ExportedKwh))), NpvOf(futures.Events(e => (e.IfAllUsed, 0, 0))) };
         var values = new[] { year.IfAllExported, year.IfAllUsed };
         var dated = DatedMoneyFlow.Sorted(Currency, PriceBasis.Nominal, likely.Select(e => new DatedAmount(MiddleOf(e), (decimal)e.Amount)));
         _ = TimeValue.TryXirr(dated, out var irr);

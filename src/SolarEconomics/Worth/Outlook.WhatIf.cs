@@ -109,16 +109,19 @@ public sealed partial class Outlook
         var points = new List<(double, double)>();
         var unclear = new List<double>();
         using var work = WorkProgress.Begin();
-        var done = 0;
+        var (done, taken) = (0, 0);
+        var (above, below) = (new List<double>(), new List<double>());
         foreach (var first in across.Steps(steps))
         {
             work.Report((double)done++ / steps);
             cancel.ThrowIfCancellationRequested();
+            taken++;
             var found = ZeroSearch.Along(solved, second => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second))));
             points.AddRange(found.Zeros.Select(zero => (first, zero)));
+            if (found.Zeros.Count == 0) (found.AtLow > 0 ? above : below).Add(first);
             if (found.Unclear.Count > 0) unclear.Add(first);
         }
-        return new BreakEvenLine(measure.Name, across, solved, points, steps, Currency) { Unclear = unclear };
+        return new BreakEvenLine(measure.Name, across, solved, points, taken, Currency) { Unclear = unclear, AlwaysAbove = above, AlwaysBelow = below };
     }
 
     /// <summary>Net present value with every digit.</summary>

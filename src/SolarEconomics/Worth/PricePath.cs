@@ -2,8 +2,8 @@ using NodaTime;
 
 namespace SolarEconomics;
 
-/// <summary>How prices move from the records' end on: growth per year, steps known ahead, the end of a guaranteed rate, tax on what is paid for export.</summary>
-/// <remarks>Equation: factor = (1 + g)^years · Π of the steps before the day.</remarks>
+/// <summary>How prices move from the records' end on: growth per year, steps known ahead, their level, the end of a guaranteed rate, tax on what is paid for export.</summary>
+/// <remarks>Equation: factor = level · (1 + g)^years · Π of the steps before the day.</remarks>
 internal readonly struct PricePath
 {
     private readonly Assumptions _assumptions;
@@ -23,7 +23,7 @@ internal readonly struct PricePath
 
     internal double Import(double yearsAhead, LocalDate day)
     {
-        var factor = Math.Exp(_import * yearsAhead);
+        var factor = _assumptions.ImportPriceLevel * Math.Exp(_import * yearsAhead);
         foreach (var step in _assumptions.PriceSteps) if (step.From <= day) factor *= step.ImportFactor;
         return factor;
     }
@@ -34,7 +34,7 @@ internal readonly struct PricePath
         var factor = Math.Exp(_feedIn * yearsAhead);
         var isGuaranteed = _assumptions.FeedInGuarantee is not { } guarantee || day < guarantee.Until;
         foreach (var step in _assumptions.PriceSteps) if (step.From <= day) factor *= step.FeedInFactor;
-        var paid = isGuaranteed ? atLatestPrice : exportedKwh * (double)_assumptions.FeedInGuarantee!.PricePerKwhAfter;
+        var paid = isGuaranteed ? atLatestPrice * _assumptions.FeedInPriceLevel : exportedKwh * (double)_assumptions.FeedInGuarantee!.PricePerKwhAfter;
         return paid * factor * (1 - _assumptions.FeedInTaxRate);
     }
 }

@@ -71,6 +71,7 @@ public sealed class WhatIfTests
         Assert.Equal(BreakEvenEnd.AlwaysBelow, even.End);
         var finding = even.Say(CultureInfo.InvariantCulture);
         Assert.Equal("none", finding.Figure);
+        Assert.Contains("Of the two ends it is nearer to 0 at 5.0 % a year: a range that goes further up may hold a value.", finding.Words, StringComparison.Ordinal);
         Assert.StartsWith("for the import price growth from −2.0 % a year to 5.0 % a year: the net present value stays below 0, −€", finding.Words, StringComparison.Ordinal);
     }
 
@@ -91,7 +92,7 @@ public sealed class WhatIfTests
         Assert.Equal(5, line.Points.Count);
         foreach (var (rate, yield) in line.Points)
             Assert.Equal(0, Outlook.With(Outlook.Assumptions with { DiscountRate = rate, YieldFactor = yield }).ExactNpv, 1e-6);
-        Assert.StartsWith("of 5 steps of the discount rate have a future generation", line.Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
+        Assert.StartsWith("values of the discount rate go with a value of the future generation at which the net present value is just 0: ", line.Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
     }
 
     [Fact]

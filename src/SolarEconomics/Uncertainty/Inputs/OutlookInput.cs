@@ -24,6 +24,9 @@ public sealed class OutlookInput
     /// <summary>Highest value that an outlook takes.</summary>
     public double Highest { get; }
 
+    /// <summary>Whether it takes whole numbers only.</summary>
+    public bool IsWhole { get; private init; }
+
     /// <summary>Growth of import prices.</summary>
     public static OutlookInput PriceGrowth { get; } =
         Rate("import price growth", -0.5, a => a.PriceGrowth, (a, v) => a with { PriceGrowth = v });
@@ -39,6 +42,30 @@ public sealed class OutlookInput
     /// <summary>Discount rate.</summary>
     public static OutlookInput DiscountRate { get; } =
         Rate("discount rate", -0.5, a => a.DiscountRate, (a, v) => a with { DiscountRate = v });
+
+    /// <summary>Import prices relative to the latest tariff's.</summary>
+    public static OutlookInput ImportPriceLevel { get; } = new("level of import prices", InputUnit.Share, 0, 10,
+        o => o.Assumptions.ImportPriceLevel, (a, v) => a with { ImportPriceLevel = v });
+
+    /// <summary>Feed-in prices relative to the latest tariff's.</summary>
+    public static OutlookInput FeedInPriceLevel { get; } = new("level of feed-in prices", InputUnit.Share, 0, 10,
+        o => o.Assumptions.FeedInPriceLevel, (a, v) => a with { FeedInPriceLevel = v });
+
+    /// <summary>Share of feed-in that goes in tax.</summary>
+    public static OutlookInput FeedInTaxRate { get; } = new("tax on feed-in", InputUnit.Share, 0, 1,
+        o => o.Assumptions.FeedInTaxRate, (a, v) => a with { FeedInTaxRate = v });
+
+    /// <summary>Supply charges avoided a year: only where the connection is given up.</summary>
+    public static OutlookInput AvoidedSupplyCharge { get; } = new("supply charge avoided a year", InputUnit.Money, 0, 1e6,
+        o => (double)o.Assumptions.AvoidedSupplyChargePerYear, (a, v) => a with { AvoidedSupplyChargePerYear = (decimal)v });
+
+    /// <summary>Rise of the latest tariff's supply charge a year: it counts for options that leave this tariff.</summary>
+    public static OutlookInput SupplyChargeRise { get; } = new("rise of the supply charge a year", InputUnit.Money, -1e6, 1e6,
+        o => (double)o.Assumptions.SupplyChargeRisePerYear, (a, v) => a with { SupplyChargeRisePerYear = (decimal)v });
+
+    /// <summary>The horizon in whole years from the first purchase: a choice to search along, not one of the things that are drawn.</summary>
+    public static OutlookInput Horizon { get; } = new("horizon", InputUnit.Years, 1, 60,
+        o => o.Assumptions.Years, (a, v) => a with { Years = (int)Math.Round(v) }) { IsWhole = true };
 
     /// <summary>Loss of the modules per year, by the rule that the outlook's ageing has.</summary>
     public static OutlookInput AgeingPerYear { get; } = new("panel ageing", InputUnit.SharePerYear, 0, 0.2,
@@ -85,7 +112,8 @@ public sealed class OutlookInput
 
     /// <summary>This input, known by a distribution only.</summary>
     /// <param name="distribution">Its odds. Draws beyond <see cref="Lowest"/> and <see cref="Highest"/> are held there, counted and said.</param>
-    public UncertainInput Is(IDistribution distribution) => new(this, distribution);
+    /// <exception cref="ArgumentException">It is the horizon, which is chosen and not drawn.</exception>
+    public UncertainInput Is(IDistribution distribution) => IsWhole ? throw Throw.ChosenNotDrawn(this) : new(this, distribution);
 
     /// <summary>This input, moved between two ends.</summary>
     /// <param name="low">Low end.</param>
@@ -108,6 +136,7 @@ public sealed class OutlookInput
         InputUnit.SharePerYear => Wording.Percent(value, culture) + " a year",
         InputUnit.Share => Wording.Percent(value, culture),
         InputUnit.Money => Wording.Whole(Money.Nominal((decimal)value, currency), culture),
+        InputUnit.Years when IsWhole => Wording.Count((int)Math.Round(value), "year", culture),
         InputUnit.Years => Wording.Years(value, culture),
         _ => value.ToString("0.###", culture),
     };

@@ -31,22 +31,35 @@ public sealed record BreakEven(
         var stands = $"As it stands: {Input(AsItStands)}.";
         var (figure, words) = End switch
         {
-            BreakEvenEnd.Found => (Input(Values[0]), $"is the {Range.Input.Name} at which the {Measure} is just 0. {stands}"),
-            BreakEvenEnd.Several => (string.Join(", ", Values.Select(Input)), $"are values of the {Range.Input.Name} at which the {Measure} is 0: it crosses more than once. {stands}"),
-            _ => ("none", $"for the {Range.Input.Name} {span}: the {Measure} stays {(End == BreakEvenEnd.AlwaysAbove ? "above" : "below")} 0, {ends}. " +
-                $"Either the decision does not hang on this input, or the range is too narrow. {stands}"),
+            BreakEvenEnd.Found => (Input(Values[0]), $"is the {Range.Input.Name} {(Jumps.Count > 0 ? $"at which the {Measure} changes its sign" : $"at which the {Measure} is just 0")}. {stands}"),
+            BreakEvenEnd.Several => (string.Join(", ", Values.Select(Input)), $"are the values of the {Range.Input.Name} at which the {Measure} is 0, so that one limit does not say where it pays: {ends}. {stands}"),
+            _ => ("none", $"for the {Range.Input.Name} {span}: the {Measure} stays {(End == BreakEvenEnd.AlwaysAbove ? "above" : "below")} 0, {ends}. {Why(culture)} {stands}"),
         };
         return new Finding(figure, words)
         {
             Notes =
             [
                 $"Searched {span}; {ends}.",
-                .. Looks == 0 ? [] : (string[])[$"Looked at {Looks.ToString(culture)} values, closer where the amount bends near 0. Two crossings between neighbouring values " +
+                .. Looks == 0 || Range.Input.IsWhole ? [] : (string[])[$"Looked at {Looks.ToString(culture)} values, closer where the amount bends near 0. Two crossings between neighbouring values " +
                     "are missed only where it bends over four times more sharply than around them."],
-                .. Jumps.Select(j => $"At {Input(j)} the {Measure} leaps over 0: below it lies one side, above it the other, and no value gives just 0."),
+                .. Jumps.Select(j => Range.Input.IsWhole
+                    ? $"From {Input(j)} on the {Measure} lies on the other side of 0; no whole number gives just 0."
+                    : $"At {Input(j)} the {Measure} leaps over 0, so that no value gives just 0."),
                 .. Unclear.Select(u => $"Not ruled out: two more values between {Input(u.Low)} and {Input(u.High)}. Search that stretch by itself."),
             ],
             Cautions = [Cautions.Money],
         };
+    }
+
+    /// <summary>What a search without a value says of its input.</summary>
+    private string Why(CultureInfo culture)
+    {
+        if (AtLow == AtHigh) return "It is the same at both ends: the answer does not seem to hang on this input.";
+        var isLow = Math.Abs(AtLow.Amount) < Math.Abs(AtHigh.Amount);
+        var (end, limit) = isLow ? (Range.Low, Range.Input.Lowest) : (Range.High, Range.Input.Highest);
+        var at = Range.Input.InWords(end, AtLow.Currency, culture);
+        return end == limit
+            ? $"Of the two ends it is nearer to 0 at {at}, beyond which the input makes no sense."
+            : $"Of the two ends it is nearer to 0 at {at}: a range that goes further {(isLow ? "down" : "up")} may hold a value.";
     }
 }

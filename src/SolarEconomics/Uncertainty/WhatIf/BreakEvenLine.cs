@@ -15,25 +15,43 @@ public sealed record BreakEvenLine(
     /// <summary>Steps (values across) at which more values could lie than were found, as looking closer would have taken too long. Default: none.</summary>
     public IReadOnlyList<double> Unclear { get; init; } = [];
 
+    /// <summary>Steps (values across) at which the amount stays above 0 over the whole range of the input solved for. Default: none.</summary>
+    public IReadOnlyList<double> AlwaysAbove { get; init; } = [];
+
+    /// <summary>Steps (values across) at which it stays below 0. Default: none.</summary>
+    public IReadOnlyList<double> AlwaysBelow { get; init; } = [];
+
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
         string First(double value) => Across.Input.InWords(value, Currency, culture);
         string Second(double value) => Solved.Input.InWords(value, Currency, culture);
         var steps = Points.Select(p => p.Across).Distinct().Count();
+        var span = $"from {Second(Solved.Low)} to {Second(Solved.High)}";
         var words = Points.Count == 0
-            ? $"pair of {Across.Input.Name} and {Solved.Input.Name} within their ranges brings the {Measure} to 0."
-            : $"of {Steps.ToString(culture)} steps of the {Across.Input.Name} have a {Solved.Input.Name} at which the {Measure} is just 0: " +
-              $"from {Second(Points[0].Solved)} at {First(Points[0].Across)} to {Second(Points[^1].Solved)} at {First(Points[^1].Across)}.";
-        return new Finding(Points.Count == 0 ? "No" : steps.ToString(culture), words)
+            ? $"value of the {Across.Input.Name} from {First(Across.Low)} to {First(Across.High)} goes with a value of the {Solved.Input.Name} {span} at which the {Measure} is 0."
+            : $"{(Steps == 1 ? "value" : "values")} of the {Across.Input.Name} go with a value of the {Solved.Input.Name} at which the {Measure} is just 0: " +
+              $"{Second(Points[0].Solved)} at {First(Points[0].Across)}{(Points.Count == 1 ? "" : $", {Second(Points[^1].Solved)} at {First(Points[^1].Across)}")}.";
+        return new Finding(Points.Count == 0 ? "No" : $"{steps.ToString(culture)} of {Steps.ToString(culture)}", words)
         {
             Tables =
             [
                 new FindingTable($"Where the {Measure} is 0", [Across.Input.Name, Solved.Input.Name],
                     [.. Points.Select(p => (IReadOnlyList<string>)[First(p.Across), Second(p.Solved)])]),
             ],
-            Notes = Unclear.Count == 0 ? [] : [$"Not ruled out: more values at {string.Join(", ", Unclear.Select(First))} of the {Across.Input.Name}. Search a narrower range there."],
+            Notes = [.. Why(First, span)],
             Cautions = [Cautions.Money],
         };
+    }
+
+    /// <summary>Why a step has no point, or more than one.</summary>
+    private IEnumerable<string> Why(Func<double, string> first, string span)
+    {
+        string At(IEnumerable<double> steps) => $"Where the {Across.Input.Name} is {string.Join(", ", steps.Select(first))},";
+        if (AlwaysAbove.Count > 0) yield return $"{At(AlwaysAbove)} the {Measure} stays above 0 for every value of the {Solved.Input.Name} {span}.";
+        if (AlwaysBelow.Count > 0) yield return $"{At(AlwaysBelow)} the {Measure} stays below 0 for every value of the {Solved.Input.Name} {span}.";
+        var several = Points.GroupBy(p => p.Across).Where(g => g.Count() > 1).Select(g => g.Key).ToList();
+        if (several.Count > 0) yield return $"{At(several)} it is 0 at more than one value of the {Solved.Input.Name}, so that one limit does not say where it pays.";
+        if (Unclear.Count > 0) yield return $"{At(Unclear)} there may be more values than were found. Search a narrower range there.";
     }
 }

@@ -26,7 +26,25 @@ internal sealed class ZeroSearch
         (_range, _value, _narrow) = (range, value, 1e-6 * (range.High - range.Low));
 
     /// <summary>Every value at which the function is 0, lowest first, the values at both ends, and the stretches that it had to leave open.</summary>
-    internal static ZerosFound Along(DeclaredRange range, Func<double, double> value) => new ZeroSearch(range, value).Run();
+    internal static ZerosFound Along(DeclaredRange range, Func<double, double> value) =>
+        range.Input.IsWhole ? AlongWhole(range, value) : new ZeroSearch(range, value).Run();
+
+    /// <summary>Every whole value in turn. Where the amount is 0 at none, the first value on the other side of 0 counts, as a leap.</summary>
+    private static ZerosFound AlongWhole(DeclaredRange range, Func<double, double> value)
+    {
+        var search = new ZeroSearch(range, value);
+        var at = Enumerable.Range(0, (int)(range.High - range.Low) + 1).Select(i => range.Low + i).ToArray();
+        var values = Array.ConvertAll(at, search.Look);
+        var (zeros, jumps) = (new List<double>(), new List<double>());
+        for (var i = 0; i < at.Length; i++)
+        {
+            if (values[i] == 0) zeros.Add(at[i]);
+            if (i == 0 || values[i] * values[i - 1] >= 0) continue;
+            zeros.Add(at[i]);
+            jumps.Add(at[i]);
+        }
+        return new ZerosFound(zeros, jumps, values[0], values[^1], at.Length, []);
+    }
 
     private ZerosFound Run()
     {
