@@ -21,10 +21,9 @@ internal static class CellText
     {
         if (days is not (>= 0 and <= LastDay)) return null;
         // Below a whole day it is a time of day alone; 24:00 is the end of one.
-        if (days <= 1 && !from1904) return TimeOfDay(Rounded(days));
-        if (days < 1) return TimeOfDay(Rounded(days));
-        var zero = from1904 ? DayZeroOf1904 : days < LastBeforeLeap ? DayZero.AddDays(1) : DayZero;
         var ticks = Rounded(days);
+        if (days < 1 || (days <= 1 && !from1904)) return TimeOfDay(ticks);
+        var zero = from1904 ? DayZeroOf1904 : days < LastBeforeLeap ? DayZero.AddDays(1) : DayZero;
         if (ticks > (DateTime.MaxValue - zero).Ticks) return null;
         var time = zero.AddTicks(ticks);
         var pattern = time.TimeOfDay == TimeSpan.Zero ? "yyyy-MM-dd" : ticks % TimeSpan.TicksPerSecond == 0 ? "yyyy-MM-dd HH:mm:ss" : "yyyy-MM-dd HH:mm:ss.fff";

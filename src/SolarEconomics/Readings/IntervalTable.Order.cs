@@ -28,16 +28,19 @@ internal sealed partial class IntervalTable
         var repeats = new bool[Rows];
         for (var i = 1; i < Rows; i++) repeats[order[i]] = starts[order[i]] == starts[order[i - 1]];
         ReportBackwardRows(starts, lines, repeats, problems);
+        var same = new RepeatRun[Columns];
+        for (var c = 0; c < Columns; c++) same[c] = new RepeatRun(names[c] ?? "", problems);
         foreach (var row in order)
         {
             if (repeats[row])
             {
-                for (var c = 0; c < Columns; c++) Merge(c, keptRow[kept - 1], row, lines, names[c], extra, problems);
+                for (var c = 0; c < Columns; c++) Merge(c, keptRow[kept - 1], row, lines, names[c], extra, same[c], problems);
                 continue;
             }
             (sortedStart[kept], sortedLines[kept], keptRow[kept]) = (starts[row], lines[row], row);
             kept++;
         }
+        foreach (var run in same) run.Report();
         for (var c = 0; c < Columns; c++)
         {
             var (values, quality) = (new double[kept], new Quality[kept]);
@@ -73,7 +76,7 @@ internal sealed partial class IntervalTable
         }
     }
 
-    private void Merge(int column, int first, int later, int[] lines, string? name, int[] extra, ProblemList problems)
+    private void Merge(int column, int first, int later, int[] lines, string? name, int[] extra, RepeatRun same, ProblemList problems)
     {
         if (_quality[column][later].HasFlag(SolarEconomics.Quality.Missing)) return;
         if (_quality[column][first].HasFlag(SolarEconomics.Quality.Missing))
@@ -91,8 +94,7 @@ internal sealed partial class IntervalTable
         var keptLine = lines[first].ToString(CultureInfo.InvariantCulture);
         if (kept == other)
         {
-            problems.Note(lines[later], 0, raw, $"\"{name}\" at {when} a second time, with the same value as in line {keptLine}",
-                "each time once; it was counted once", other);
+            same.Add(later, lines[later], lines[first], Stamps[later], other);
             return;
         }
         _quality[column][first] |= SolarEconomics.Quality.Doubtful;
@@ -100,6 +102,6 @@ internal sealed partial class IntervalTable
             "each time once; the first is counted, this one is not", other);
     }
 
-    private static string IsoOf(long ms) =>
+    internal static string IsoOf(long ms) =>
         NodaTime.Text.InstantPattern.General.Format(Instant.FromUnixTimeMilliseconds(ms));
 }

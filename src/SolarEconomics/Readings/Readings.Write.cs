@@ -9,17 +9,29 @@ public sealed partial class Readings
     private const int RowsBetweenLooks = 4096;
 
     /// <summary>Writes the interval channels as one plain table that any program reads: start and end in UTC, one column per channel in kWh, missing values empty;
-    /// where something is known of values (estimated, filled, doubtful …), a column of words after it, which this library reads back.</summary>
+    /// where something is known of values (estimated, filled, doubtful …), a column of words after it, which this library reads back. Typed readings of counters are no intervals: where there are any, they go to a second file beside it.</summary>
     /// <param name="path">File to write; it is replaced whole, or not at all.</param>
     /// <param name="cancel">Stops the writing; the file is then as it was.</param>
+    /// <returns>The files written: the table, and, where there are typed counters, <c>NAME counters.csv</c> in the same folder as <see cref="WriteCountersCsv"/> writes it.</returns>
     /// <exception cref="InvalidOperationException">There is no channel, only typed counters (see <see cref="WriteCountersCsv"/>), or channels overlap with different intervals; bring them to one length by <see cref="Channel.InStepsOf"/>.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
     /// <remarks>Numbers are written so that reading them back gives the same value. A channel that is no energy keeps its numbers under its own unit. Rows are written as they come, not held.</remarks>
-    public void WriteCsv(string path, CancellationToken cancel = default)
+    public IReadOnlyList<string> WriteCsv(string path, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(path);
         var table = new ChannelTable(this);
         Replace(path, text => WriteTable(table, text, cancel));
+        return [path, .. WriteCountersBeside(path)];
+    }
+
+    /// <summary>Writes typed counters, which are no intervals, beside a table of intervals, so that none is left out.</summary>
+    /// <returns>The file written; none where there are no counters.</returns>
+    internal IReadOnlyList<string> WriteCountersBeside(string path)
+    {
+        if (Counters.Count == 0) return [];
+        var beside = Path.Combine(Path.GetDirectoryName(path) ?? "", Path.GetFileNameWithoutExtension(path) + " counters.csv");
+        WriteCountersCsv(beside);
+        return [beside];
     }
 
     /// <summary>Writes the typed readings of counters as a counter file, which this library reads back: date, device, kWh, days uncertain, photo and note.</summary>

@@ -21,7 +21,6 @@ internal sealed partial class EspiSeries
         {
             ends[i] = starts[i] + ((long)seconds[i] * 1000);
             if (known && unit!.IsPower) kwh[i] *= seconds[i] / 3600;
-            if (kwh[i] < 0) quality[i] |= Quality.Negative;
         }
         // Power that holds until the next one begins is counted until then; an amount of energy cannot be cut.
         var overlap = IntervalOverlaps.Cut(starts, ends);

@@ -46,6 +46,7 @@ internal sealed partial class EspiSeries(EspiEntry entry)
         var energy = Energy(unit, type, name, known, problems);
         var flow = known ? EspiCodes.FlowOf(direction) : FlowKind.Unknown;
         if (known) Doubts.FlagMetered(energy, flow, name, problems);
+        else Negatives.Flag(energy, flow, name, 0, problems);
         return new Channel(name, flow, energy.Times, energy.Kwh, energy.Quality)
         {
             Unit = known ? unit!.Name : unit is { IsActiveEnergy: false } ? unit.Name : "unknown",

@@ -37,7 +37,7 @@ internal sealed partial class Nem12Records
             {
                 at++;
                 if (scaled is not null) value = scaled.Scale(value);
-                (kwh[i], quality[i]) = (value, value < 0 ? Quality.Negative : Quality.Good);
+                (kwh[i], quality[i]) = (value, Quality.Good);
                 continue;
             }
             at = fieldAt;
@@ -88,7 +88,7 @@ internal sealed partial class Nem12Records
         if (stream.Unit is { IsActiveEnergy: true } unit) value = unit.Scale(value);
         if (Math.Abs(value) > CsvRows.TooLargeKwh) return Quality.Missing;
         kwh = value;
-        return value < 0 ? Quality.Negative : Quality.Good;
+        return Quality.Good;
     }
 
     private void ReportHoles(Nem12Stream stream, char letter, int number)

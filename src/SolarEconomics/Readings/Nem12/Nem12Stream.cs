@@ -80,7 +80,9 @@ internal sealed class Nem12Stream(string nmi, string suffix, string unit, int mi
         var count = days.Count * PerDay;
         var (kwh, quality) = InOrder(days) ? (_kwh, _quality) : Sorted(days, count);
         var (flow, times) = (FlowOf(suffix, Unit), TimesOf(days));
-        if (Unit is { IsActiveEnergy: true }) Doubts.FlagMetered(new ColumnEnergy(times, kwh, quality), flow, name, problems);
+        var energy = new ColumnEnergy(times, kwh, quality);
+        if (Unit is { IsActiveEnergy: true }) Doubts.FlagMetered(energy, flow, name, problems);
+        else Negatives.Flag(energy, FlowKind.Unknown, name, 0, problems);
         return new Channel(name, flow, times, kwh, quality)
         {
             Unit = Unit?.Name ?? unit, Meter = nmi, Clock = Nem12Reader.MarketTime, Point = MeasurementPoint.Meter, File = file, ExtraReadings = extra,
