@@ -5,22 +5,22 @@ namespace SolarEconomics;
 
 public sealed partial class Readings
 {
-    private const string NoEnergyBegin = " [no energy: ";
-
     /// <summary>The interval channels as a Deedle frame: one row per interval start, one column per channel, in kWh; a missing value is missing there too.</summary>
-    /// <remarks>Channels of different lengths of interval stand in the rows of their own starts. Two channels of one name are told apart by flow and meter. A channel that is no active
-    /// energy keeps its numbers, and its name says so with its unit. Typed readings of counters are no intervals: they stand in <see cref="Counters"/>.</remarks>
+    /// <remarks>Channels of different lengths of interval stand in the rows of their own starts; where an interval does not end as the rows alone would say, a column <c>NAME [end]</c>
+    /// holds the ends. Two channels of one name are told apart by flow and meter. A channel that is no active energy keeps its numbers, and its name says so with its unit; a name
+    /// that would be read as another unit says that it is energy. Typed readings of counters are no intervals: see <see cref="CountersToFrame"/>.</remarks>
     public Frame<Instant, string> ToFrame()
     {
-        var columns = Channels.Select((c, i) => KeyValuePair.Create(NameInFrame(c, i), SeriesOf(c)));
-        return Frame.FromColumns(columns);
+        var starts = Channels.SelectMany(KnownStarts).Distinct().Order().ToArray();
+        var told = FrameEnds.Told(starts);
+        var withEnds = Channels.Select(c => !FrameEnds.AreTold(c, told)).ToArray();
+        var frame = Frame.FromColumns(Channels.Select((c, i) => KeyValuePair.Create(NameInFrame(c, i), SeriesOf(c, missingToo: withEnds[i]))));
+        for (var i = 0; i < Channels.Count; i++)
+            if (withEnds[i]) frame.AddColumn(FrameNames.EndOf(NameInFrame(Channels[i], i)), new Series<Instant, Instant>(Channels[i].Starts.ToArray(), Channels[i].Ends.ToArray()));
+        return frame;
     }
 
-    /// <summary>The unit of a column that is no energy, as its name in a frame says it; <see langword="null"/> for any other.</summary>
-    private static string? UnitInFrame(string name) =>
-        name.EndsWith(']') && name.LastIndexOf(NoEnergyBegin, StringComparison.Ordinal) is >= 0 and var at ? name[(at + NoEnergyBegin.Length)..^1] : null;
-
-    private string NameInFrame(Channel channel, int index) => channel.IsEnergy ? OwnName(channel, index) : $"{OwnName(channel, index)}{NoEnergyBegin}{channel.Unit}]";
+    private string NameInFrame(Channel channel, int index) => FrameNames.Of(OwnName(channel, index), channel);
 
     private string OwnName(Channel channel, int index)
     {
@@ -28,14 +28,18 @@ public sealed partial class Readings
         return twins == 1 ? channel.Name : FormattableString.Invariant($"{channel.Name} ({HeaderWords.Name(channel.Flow)}, {channel.Meter ?? channel.File ?? "?"}, {index + 1})");
     }
 
-    private static Series<Instant, double> SeriesOf(Channel channel)
+    private static IEnumerable<Instant> KnownStarts(Channel channel) => Enumerable.Range(0, channel.Count).Where(i => !channel.Quality[i].HasFlag(SolarEconomics.Quality.Missing)).Select(i => channel.Starts[i]);
+
+    private static Series<Instant, double> SeriesOf(Channel channel, bool missingToo)
     {
         var (keys, values) = (new List<Instant>(channel.Count), new List<double>(channel.Count));
         for (var i = 0; i < channel.Count; i++)
         {
-            if (channel.Quality[i].HasFlag(SolarEconomics.Quality.Missing)) continue;
+            var missing = channel.Quality[i].HasFlag(SolarEconomics.Quality.Missing);
+            if (missing && !missingToo) continue;
             keys.Add(channel.Starts[i]);
-            values.Add(channel.Kwh[i]);
+            // To Deedle a missing value.
+            values.Add(missing ? double.NaN : channel.Kwh[i]);
         }
         return new Series<Instant, double>(keys, values);
     }
