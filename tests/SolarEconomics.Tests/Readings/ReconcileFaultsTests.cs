@@ -53,6 +53,17 @@ public sealed class ReconcileFaultsTests
         Assert.InRange(comparison.FirstKwh / comparison.SecondKwh, 0.99, 1.01);
     });
 
+    /// <summary>A day and single intervals that are missing, and numbers of two decimals, are no wrong clock.</summary>
+    [Fact]
+    public void Holes_and_coarse_numbers_name_no_clock() => ForEachSeed((seed, flow, five) =>
+    {
+        var (whole, random) = (Metered("b", flow, five, 30, 0, seed + 2), new Random(seed));
+        var kept = Enumerable.Range(0, whole.Count).Where(i => i / 48 != seed % Days && random.Next(20) > 0).ToArray();
+        var holed = new Channel("b", flow, [.. kept.Select(i => whole.Starts[i])], [.. kept.Select(i => whole.Ends[i])], [.. kept.Select(i => Math.Round(whole.Kwh[i], 2))], new Quality[kept.Length]);
+        var comparison = Reconcile.Compare(Metered("a", flow, five, 30, 0, seed + 1), holed);
+        Assert.True(comparison.Reasons.Count == 0, $"Seed {seed}: {string.Join("; ", comparison.Reasons)}");
+    });
+
     [Fact]
     public void A_shifted_clock_is_named_with_its_minutes() => ForEachSeed((seed, flow, five) =>
     {
@@ -60,6 +71,33 @@ public sealed class ReconcileFaultsTests
         var reason = Assert.Single(Reconcile.Compare(Metered("a", flow, five, 30, 0, seed + 1), Metered("b", flow, five, 30, 0, seed + 2, clockMinutes: minutes)).Reasons);
         Assert.Equal(DisagreementKind.ClockShift, reason.Kind);
         Assert.Equal($"the clock of \"{(minutes > 0 ? "b" : "a")}\" is {Math.Abs(minutes)} minutes ahead of the other", reason.Words);
+    });
+
+    /// <summary>A record whose clock is wrong from one day on, up to one day, or in between: stamps that would stand twice are left out, as a log that overwrites does.</summary>
+    private static Channel WrongOn(Channel right, Channel wrong, int fromDay, int toDay)
+    {
+        var (from, to) = (Start + Duration.FromDays(fromDay), Start + Duration.FromDays(toDay));
+        var rows = new SortedDictionary<Instant, (Instant End, double Kwh)>();
+        for (var i = 0; i < right.Count; i++)
+        {
+            var isWrong = right.Starts[i] >= from && right.Starts[i] < to;
+            var source = isWrong ? wrong : right;
+            rows[source.Starts[i]] = (source.Ends[i], source.Kwh[i]);
+        }
+        return new Channel(right.Name, right.Flow, [.. rows.Keys], [.. rows.Values.Select(v => v.End)], [.. rows.Values.Select(v => v.Kwh)], new Quality[rows.Count]);
+    }
+
+    [Theory]
+    [InlineData(5, 14, "from 2024-06-06 on")]
+    [InlineData(11, 14, "from 2024-06-12 on")]
+    [InlineData(0, 4, "up to 2024-06-04")]
+    [InlineData(3, 9, "from 2024-06-04 to 2024-06-09")]
+    public void A_clock_that_is_wrong_on_some_days_is_named_with_them(int fromDay, int toDay, string when) => ForEachSeed((seed, flow, five) =>
+    {
+        var minutes = 30 * (1 + (seed % 8)) * (seed % 2 == 0 ? 1 : -1);
+        var wrong = WrongOn(Metered("b", flow, five, 30, 0, seed + 2), Metered("b", flow, five, 30, 0, seed + 2, clockMinutes: minutes), fromDay, toDay);
+        var reason = Assert.Single(Reconcile.Compare(Metered("a", flow, five, 30, 0, seed + 1), wrong).Reasons);
+        Assert.Equal((DisagreementKind.ClockShift, $"the clock of \"{(minutes > 0 ? "b" : "a")}\" is {Math.Abs(minutes)} minutes ahead of the other {when} (days in UTC), and right on the other days"), (reason.Kind, reason.Words));
     });
 
     [Theory]

@@ -17,6 +17,9 @@ internal sealed class DenseSeries
 
     internal int Known { get; private set; }
 
+    /// <summary>Start of the first step. Unit: ticks since 1970.</summary>
+    internal long FirstTicks => _first;
+
     /// <summary>Lays out the intervals of a channel that have its usual length.</summary>
     internal static DenseSeries Of(Channel channel)
     {
@@ -78,6 +81,29 @@ internal sealed class DenseSeries
         for (var i = from; i < to; i++)
             if (a._known[i] && b._known[i + offset]) overlap.Add(a._kwh[i], b._kwh[i + offset]);
         return overlap;
+    }
+
+    /// <summary>Squared differences by day of UTC, the second moved earlier by so many steps; pairs that were compared on each day; and the first's sum of squares around its mean over them.</summary>
+    internal static (double[] Errors, int[] Pairs, double Variance) DayErrors(DenseSeries a, DenseSeries b, long lag)
+    {
+        if (a._kwh.Length == 0) return ([], [], 0);
+        var offset = ((a._first - b._first) / a.Step) + lag;
+        // Time of day of the first step.
+        var into = a._first % NodaTime.NodaConstants.TicksPerDay;
+        if (into < 0) into += NodaTime.NodaConstants.TicksPerDay;
+        var days = (int)((into + ((a._kwh.Length - 1) * a.Step)) / NodaTime.NodaConstants.TicksPerDay) + 1;
+        var (errors, pairs, overlap) = (new double[days], new int[days], default(Overlap));
+        var (from, to) = (Math.Max(0, -offset), Math.Min(a._kwh.Length, b._kwh.Length - offset));
+        for (var i = from; i < to; i++)
+        {
+            if (!a._known[i] || !b._known[i + offset]) continue;
+            var day = (into + (i * a.Step)) / NodaTime.NodaConstants.TicksPerDay;
+            var difference = a._kwh[i] - b._kwh[i + offset];
+            errors[day] += difference * difference;
+            pairs[day]++;
+            overlap.Add(a._kwh[i], b._kwh[i + offset]);
+        }
+        return (errors, pairs, overlap.SquaresA);
     }
 
     /// <summary>One series less another, known where both are.</summary>

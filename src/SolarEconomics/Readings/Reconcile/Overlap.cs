@@ -15,6 +15,9 @@ internal struct Overlap
 
     internal readonly double SumB => _meanB * Count;
 
+    /// <summary>Sum of squares of the first around its mean.</summary>
+    internal readonly double SquaresA => _squaresA;
+
     /// <summary>Correlation; 0 where one of them does not vary.</summary>
     internal readonly double Correlation => _squaresA <= 0 || _squaresB <= 0 ? 0 : _products / Math.Sqrt(_squaresA * _squaresB);
 

@@ -20,7 +20,7 @@ public static partial class Reconcile
     /// <param name="others">Channels that one of them may have left out, for example single devices. Default: none.</param>
     /// <returns>Both totals over the time in which both were read, and the likely reasons of a difference.</returns>
     /// <exception cref="InvalidOperationException">Nothing was read in both at once.</exception>
-    /// <remarks>The clock shift is the lag at which the two correlate best. A reason is named only where it explains the difference better than chance would.</remarks>
+    /// <remarks>The clock shift is the lag at which the two correlate best; one that covers only some days is named with them. A reason is named only where it explains the difference better than chance would.</remarks>
     public static SourceComparison Compare(Channel first, Channel second, params IReadOnlyList<Channel> others)
     {
         ArgumentNullException.ThrowIfNull(first);
@@ -33,7 +33,10 @@ public static partial class Reconcile
         if (common.Correlation < -Alike && common.SumA * common.SumB < 0)
             reasons.Add(new(DisagreementKind.Sign, $"\"{second.Name}\" has the opposite sign of \"{first.Name}\""));
         AddUnitFactor(first.Name, second.Name, common.SumA, common.SumB, reasons);
-        AddClockShift(first, second, a, b, Math.Abs(common.Correlation), reasons);
+        if (Agree(common.SumA, common.SumB) && PartialShift.Find(a, b, MostLag(a)) is { } partial)
+            reasons.Add(new(DisagreementKind.ClockShift, partial.Words(first.Name, second.Name, a.Step)));
+        else
+            AddClockShift(first, second, a, b, Math.Abs(common.Correlation), reasons);
         if (reasons.Count == 0 && !Agree(common.SumA, common.SumB)) AddMissingDevice(first, second, a, b, others, reasons);
         return new SourceComparison(first.Name, second.Name, common.SumA, common.SumB, common.Count * Duration.FromTicks(a.Step).TotalHours, reasons);
     }
@@ -66,7 +69,7 @@ public static partial class Reconcile
     {
         var best = unshifted;
         var bestLag = 0L;
-        var most = Duration.FromHours(LongestShiftHours).BclCompatibleTicks / a.Step;
+        var most = MostLag(a);
         for (var lag = -most; lag <= most; lag++)
         {
             if (lag == 0) continue;
@@ -81,6 +84,8 @@ public static partial class Reconcile
         reasons.Add(new(DisagreementKind.ClockShift, string.Create(CultureInfo.InvariantCulture,
             $"the clock of \"{(minutes > 0 ? second : first).Name}\" is {Math.Abs(minutes):0} minutes ahead of the other")));
     }
+
+    private static long MostLag(DenseSeries series) => Duration.FromHours(LongestShiftHours).BclCompatibleTicks / series.Step;
 
     private static void AddMissingDevice(Channel first, Channel second, DenseSeries a, DenseSeries b, IReadOnlyList<Channel> others, List<Disagreement> reasons)
     {
