@@ -49,10 +49,13 @@ public sealed class PlainRowsTests : IDisposable
         for (var i = 0; i < rows; i++, at = at.PlusMinutes(5)) text.Append(at.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture)).Append(",0.123,0.456,0.789\n");
         var path = _files.Write("big.csv", text.ToString());
         var options = new ReadOptions { Zone = NodaTime.DateTimeZone.Utc };
-        RecordReaders.Read(path, options);
-        var before = GC.GetAllocatedBytesForCurrentThread();
-        RecordReaders.Read(path, options);
-        return GC.GetAllocatedBytesForCurrentThread() - before;
+        // The least of some: a collection that another test brings about empties shared buffers, and the next read makes them again.
+        return Enumerable.Range(0, 4).Min(_ =>
+        {
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            RecordReaders.Read(path, options);
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        });
     }
 
     private void AssertAgree(byte[] bytes, int seed = -1)
