@@ -79,7 +79,7 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
 
     /// <summary>Lines added up are read aloud as one: how many there are, what they come to, and the first as it stands.</summary>
     private static string WhyOf(IReadOnlyList<BillLine> lines) => string.Create(CultureInfo.InvariantCulture,
-        $"{lines.Count} lines that come to {lines.Sum(l => l.Quantity):#,0.###} {lines[0].Unit}. The first: {lines[0].Why}");
+        $"{lines.Count} lines that come to {lines.Sum(l => l.Quantity):#,0.###} {Many(lines[0].Unit)}. The first: {lines[0].Why}");
 
     private IEnumerable<string> NotesOf()
     {
@@ -90,4 +90,8 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
     }
 
     private Money Nominal(decimal amount) => Money.Nominal(amount, Currency);
+
+    /// <summary>A unit of several: days, kW months; kWh and currencies stay as they are.</summary>
+    private static string Many(string unit) => unit.EndsWith("day", StringComparison.Ordinal) || unit.EndsWith("month", StringComparison.Ordinal)
+        || unit.EndsWith("year", StringComparison.Ordinal) || unit.EndsWith("bill", StringComparison.Ordinal) ? unit + "s" : unit;
 }

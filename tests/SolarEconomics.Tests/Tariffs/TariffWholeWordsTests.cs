@@ -35,6 +35,37 @@ public sealed class TariffWholeWordsTests
             ("a month's choice", new CompareRequest(choices, month, DateTimeZone.Utc).Answer()), ("a year's choice", new CompareRequest(choices, year, DateTimeZone.Utc).Answer()));
     }
 
+    /// <summary>A year of hours that differ from day to day, as one bill, by months and by quarters, under each kind of tariff file there is.</summary>
+    [Theory]
+    [InlineData("evening-peak")]
+    [InlineData("every-part")]
+    [InlineData("rare-parts")]
+    [InlineData("plan-every-part")]
+    [InlineData("energy-plan-two-rate-time-of-use")]
+    public void A_year_of_bills_under_a_tariff_file(string file)
+    {
+        var history = TariffHistory.Load(TestFiles.Data(file + ".json"));
+        var zone = history.PlaceZone ?? history.HomeZone ?? DateTimeZone.Utc;
+        // The market prices beside the rare parts are of two months.
+        var (from, to) = file == "rare-parts" ? (new LocalDate(2024, 4, 1), new LocalDate(2024, 5, 31)) : (new LocalDate(2024, 1, 1), new LocalDate(2025, 1, 1));
+        var start = from.AtStartOfDayInZone(zone).ToInstant();
+        var hours = (int)(to.AtStartOfDayInZone(zone).ToInstant() - start).TotalHours;
+        Channel Of(string name, FlowKind flow, Func<int, int, double> kwhAt)
+        {
+            Instant[] starts = [.. Enumerable.Range(0, hours).Select(h => start + Duration.FromHours(h))];
+            return new Channel(name, flow, starts, [.. starts.Select(s => s + Duration.FromHours(1))], [.. Enumerable.Range(0, hours).Select(h => kwhAt(h / 24, h % 24))], new Quality[hours]);
+        }
+        var readings = new Readings(
+        [
+            Of("import", FlowKind.Import, (d, h) => (h is >= 17 and < 22 ? 0.9 : 0.3) + (0.01 * (d % 7)) + (d % 31 == 5 && h == 18 ? 4 : 0)),
+            Of("export", FlowKind.Export, (d, h) => h is >= 10 and < 15 ? 0.4 + (0.02 * (d % 11)) : 0),
+            Of("roof", FlowKind.Generation, (d, h) => h is >= 10 and < 15 ? 0.9 + (0.02 * (d % 11)) : 0),
+        ], [], []);
+        var ask = new BillRequest(history, readings, zone) { From = from, To = to };
+        WholeWords.Check("tariff-" + file, ("the year as one bill", ask.Answer()), ("by months", (ask with { PeriodsBy = BillingPeriods.Months }).Answer()),
+            ("by quarters", (ask with { PeriodsBy = BillingPeriods.Quarters }).Answer()), ("the last month's bill", (ask with { PeriodsBy = BillingPeriods.Months }).Answer().Bills[^1]));
+    }
+
     /// <summary>Hours of a home: it takes 1 kWh in the evening and 0.3 else, sends 0.8 at noon, and its roof makes 1.2 there.</summary>
     private static Readings Of(int days) => new([Channel("import", FlowKind.Import, days, h => h is >= 17 and < 22 ? 1 : h is >= 10 and < 15 ? 0 : 0.3),
         Channel("export", FlowKind.Export, days, h => h is >= 10 and < 15 ? 0.8 : 0), Channel("roof", FlowKind.Generation, days, h => h is >= 10 and < 15 ? 1.2 : 0)], [], []);
