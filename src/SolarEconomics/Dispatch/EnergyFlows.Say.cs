@@ -58,7 +58,7 @@ public sealed partial class EnergyFlows : IFinding
 
     /// <summary>Hours in words, with a fraction where there are few.</summary>
     private static string Hours(double hours, CultureInfo culture) =>
-        hours.ToString(hours < 10 ? "0.#" : "#,0", culture) is var said && said == "1" ? "1 hour" : said + " hours";
+        Wording.Count(hours, hours < 10 ? "0.#" : "#,0", "hour", culture);
 
     /// <summary>The length of the intervals: one, or from the shortest to the longest.</summary>
     private string Lengths(CultureInfo culture)

@@ -99,6 +99,13 @@ public sealed partial class EnergyFlows
         return chargedKwh - ofDcKwh + (ofDcKwh * System.Converter.ToAc);
     }
 
+    /// <summary>Inside the cells once what is lost at rest is gone, before anything goes in or out in an interval. Unit: kWh.</summary>
+    internal double RestedKwh(int interval) => _storedKwh[interval] - Of(FlowPath.SelfDischargeLost, interval);
+
+    /// <summary>What was charged in an interval, at the battery's terminals, equalising with it. Unit: kWh.</summary>
+    internal double ChargedKwh(int interval) =>
+        Math.Max(0, _storedKwh[interval + 1] - RestedKwh(interval)) + Of(FlowPath.ChargeLost, interval) + Of(FlowPath.EqualisingLost, interval);
+
     internal static double[][] NewColumns(int count)
     {
         var columns = new double[s_paths][];

@@ -24,7 +24,7 @@ public sealed partial class FlowTotals
             var stored = flows.StoredKwh[i + 1];
             if (stored >= usable * (1 - Edge)) full += length;
             else if (stored <= reserve + (usable * Edge)) empty += length;
-            var taken = flows.StoredKwh[i] - flows[FlowPath.SelfDischargeLost][i] - stored;
+            var taken = flows.RestedKwh(i) - stored;
             if (taken <= 0) continue;
             drawn += taken;
             given += taken - flows[FlowPath.DischargeLost][i];

@@ -14,13 +14,12 @@ internal static class StorageTrace
         {
             var inside = fromArrays + fromOthers;
             shares[i] = inside > 0 ? fromArrays / inside : 1;
-            var rested = stored[i] - flows[FlowPath.SelfDischargeLost][i];
+            var rested = flows.RestedKwh(i);
             var gained = stored[i + 1] - rested;
             if (gained > 0)
             {
-                var charged = gained + flows[FlowPath.ChargeLost][i] + flows[FlowPath.EqualisingLost][i];
                 var others = (flows[FlowPath.GridToBattery][i] + flows[FlowPath.GeneratorToBattery][i]) * toDc;
-                var othersShare = Math.Clamp(others / charged, 0, 1);
+                var othersShare = Math.Clamp(others / flows.ChargedKwh(i), 0, 1);
                 (fromArrays, fromOthers) = ((rested * shares[i]) + (gained * (1 - othersShare)), (rested * (1 - shares[i])) + (gained * othersShare));
             }
             else (fromArrays, fromOthers) = (stored[i + 1] * shares[i], stored[i + 1] * (1 - shares[i]));

@@ -18,9 +18,7 @@ internal sealed class TakenShares
         var (hours, converter, shares) = (flows.Time.HoursArray, flows.System.Converter, new TakenShares(flows.Time.Count));
         for (var i = 0; i < hours.Length; i++)
         {
-            var restedKwh = flows.StoredKwh[i] - flows[FlowPath.SelfDischargeLost][i];
-            var chargedKwh = Math.Max(0, flows.StoredKwh[i + 1] - restedKwh) + flows[FlowPath.ChargeLost][i] + flows[FlowPath.EqualisingLost][i];
-            var dcToBattery = Math.Min(chargedKwh, supply.DcKwh[i]);
+            var dcToBattery = Math.Min(flows.ChargedKwh(i), supply.DcKwh[i]);
             var mostToAc = double.IsPositiveInfinity(converter.MostToAcKw) ? double.PositiveInfinity : converter.MostToAcKw * hours[i];
             var dcToAc = Math.Min((supply.DcKwh[i] - dcToBattery) * converter.ToAc, mostToAc);
             var broughtKwh = supply.AcKwh[i] + dcToAc;

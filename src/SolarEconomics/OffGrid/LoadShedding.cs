@@ -15,7 +15,7 @@ internal static class LoadShedding
             var left = unserved[i];
             foreach (var waiting in flows.Deferrable) left -= waiting.GivenUpKwh.Span[i];
             if (left <= 0) continue;
-            var share = usable > 0 ? (flows.StoredKwh[i] - flows[FlowPath.SelfDischargeLost][i]) / usable : 0;
+            var share = usable > 0 ? flows.RestedKwh(i) / usable : 0;
             foreach (var k in inOrder.Where(k => share < parts[k].OffBelowShare).Concat(inOrder))
             {
                 var taken = Math.Min(left, parts[k].Kwh.Span[i] - byPart[k][i]);

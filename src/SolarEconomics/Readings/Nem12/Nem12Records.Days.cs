@@ -97,7 +97,7 @@ internal sealed partial class Nem12Records
         var missing = 0;
         foreach (var quality in stream.QualityOfLastDay)
             if (quality.HasFlag(Quality.Missing)) missing++;
-        if (missing > 0) problems.Lost(number, 0, "", string.Create(CultureInfo.InvariantCulture, $"{missing} interval{(missing == 1 ? "" : "s")} without a value"), "a value in each, or the quality N; what lacks one counts as missing");
+        if (missing > 0) problems.Lost(number, 0, "", Wording.CountInMessage(missing, "interval") + " without a value", "a value in each, or the quality N; what lacks one counts as missing");
     }
 
     /// <summary>The energy that stands in a day which is not counted: numbers up to the quality.</summary>
