@@ -32,7 +32,8 @@ public sealed class IrrOfEachTests
         if (flows.Length == 0) return;
         double[] all = [.. flows.SelectMany(f => f)];
         var alone = Run(RateSolver.SolveOneByOne);
-        foreach (var lanes in new[] { Run(RateSolver.SolveInLanes<Lanes8>), Run(RateSolver.SolveInLanes<Lanes4>) })
+        Solver[] wide = [RateSolver.SolveInLanes<Lanes4>, RateSolver.SolveInLanes<Lanes8>, RateSolver.SolveInLanes<LanesPair<Lanes4>>, RateSolver.SolveInLanes<LanesPair<Lanes8>>];
+        foreach (var lanes in wide.Select(Run))
         {
             Assert.Equal(alone.Ends, lanes.Ends);
             for (var i = 0; i < flows.Length; i++) Assert.True(Math.Abs(alone.Rates[i] - lanes.Rates[i]) <= 1e-10 * (1 + Math.Abs(alone.Rates[i])));

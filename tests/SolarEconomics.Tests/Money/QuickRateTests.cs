@@ -45,13 +45,19 @@ public sealed class QuickRateTests
         Assert.Equal(0, rate);
     }
 
+    private static readonly Solver[] EverySolver =
+    [
+        RateSolver.SolveOneByOne, RateSolver.SolveInLanes<Lanes1>, RateSolver.SolveInLanes<Lanes4>, RateSolver.SolveInLanes<Lanes8>,
+        RateSolver.SolveInLanes<LanesPair<Lanes4>>, RateSolver.SolveInLanes<LanesPair<Lanes8>>, RateSolver.SolveEach,
+    ];
+
     [Fact]
     public void Vectors_settle_ordinary_flows_without_the_thorough_search()
     {
         // The thorough search writes how it ended; the quick one leaves the end as it was, so a mark put there shows who answered.
         var flows = Enumerable.Range(0, 24).Select(i => (double[])[-1000 - i, 0, 150 + (10 * i), 400, 300, 500]).ToList();
         double[] all = [.. flows.SelectMany(f => f)];
-        foreach (var solve in new Solver[] { RateSolver.SolveOneByOne, RateSolver.SolveInLanes<Lanes1>, RateSolver.SolveInLanes<Lanes4>, RateSolver.SolveInLanes<Lanes8>, RateSolver.SolveEach })
+        foreach (var solve in EverySolver)
         {
             var (rates, ends) = (new double[flows.Count], Enumerable.Repeat(SolveEnd.NotConverged, flows.Count).ToArray());
             solve(all, 6, rates, ends);
@@ -63,10 +69,10 @@ public sealed class QuickRateTests
     [Fact]
     public void Vectors_hand_over_what_has_no_single_rate()
     {
-        double[] all = [.. Enumerable.Repeat((double[])[-100, 250, -154], 9).SelectMany(f => f)];
-        foreach (var solve in new Solver[] { RateSolver.SolveOneByOne, RateSolver.SolveInLanes<Lanes1>, RateSolver.SolveInLanes<Lanes4>, RateSolver.SolveInLanes<Lanes8>, RateSolver.SolveEach })
+        double[] all = [.. Enumerable.Repeat((double[])[-100, 250, -154], 33).SelectMany(f => f)];
+        foreach (var solve in EverySolver)
         {
-            var (rates, ends) = (new double[9], new SolveEnd[9]);
+            var (rates, ends) = (new double[33], new SolveEnd[33]);
             solve(all, 3, rates, ends);
             Assert.All(ends, end => Assert.Equal(SolveEnd.SeveralRoots, end));
             Assert.All(rates, rate => Assert.Equal(0, rate));
