@@ -67,7 +67,7 @@ internal static partial class Throw
 
     internal static ArgumentException LoanBeyondHorizon(string option, LocalDate last, LocalDate horizon) =>
         new(FormattableString.Invariant(
-            $"{option}: found a loan whose last payment falls on {last:uuuu-MM-dd}, expected one before {horizon:uuuu-MM-dd}, the horizon: debt would be left out. Take more years."));
+            $"{option}: found a loan whose last payment falls on {last:uuuu-MM-dd}, expected one by {horizon:uuuu-MM-dd}, the horizon: debt would be left out. Take more years."));
 
     internal static RecordException DaysOutsideRecords(string device, DateSpan down, DateSpan records) =>
         new($"{device}: found a failure from {down}, expected one day or more inside the records, {records}.");

@@ -41,9 +41,9 @@ public sealed partial class Outlook : IFinding
     /// <summary>The yearly flows, year 0 first.</summary>
     public MoneyFlow Flow => MoneyFlow.Nominal(Currency, [.. YearsAhead.Select(y => (double)y.Net.Amount)]);
 
-    /// <summary>All flows with their dates; what comes in over a month is dated at its middle.</summary>
+    /// <summary>All flows with their dates; what comes in over a month is dated at its middle. What is paid on the horizon counts, what the ledger has later does not.</summary>
     public DatedMoneyFlow DatedFlow => DatedMoneyFlow.Sorted(Currency, PriceBasis.Nominal,
-        _events.Where(e => e.Start < _flows.Horizon || e.Start == e.End).Select(e => new DatedAmount(MiddleOf(e), (decimal)e.Amount)));
+        _events.Where(e => e.Start < _flows.Horizon || (e.Start == e.End && e.Start == _flows.Horizon)).Select(e => new DatedAmount(MiddleOf(e), (decimal)e.Amount)));
 
     /// <summary>Net present value at the first purchase, at the assumed nominal discount rate.</summary>
     /// <remarks>Equation: Σ flow · (1 + r)^(−days/365). Source: worth-1.</remarks>

@@ -102,7 +102,7 @@ public sealed class FilePartTests
     [Fact]
     public void A_folder_gives_its_tariffs_in_order_of_their_names_and_the_home_s_clock()
     {
-        var folder = Directory.CreateTempSubdirectory("tariffs-").FullName;
+        var folder = TestFiles.NewFolder();
         Assert.Contains("found no file that ends in .json", Assert.Throws<RecordException>(() => TariffChoice.LoadAll(folder)).Message, StringComparison.Ordinal);
         File.WriteAllText(Path.Combine(folder, "b.json"), """{ "version": 1, "currency": "EUR", "zone": "Europe/Dublin", "tariffs": [ { "name": "B", "from": "2022-01-01", "import": [ { "name": "x", "perKwh": 0.3 } ] } ] }""");
         File.WriteAllText(Path.Combine(folder, "a.json"), """{ "version": 1, "currency": "EUR", "tariffs": [ { "name": "A", "from": "2022-01-01", "import": [ { "name": "x", "perKwh": 0.2 } ] } ] }""");

@@ -127,7 +127,7 @@ public sealed class ComparisonTests
     public void A_loan_that_runs_beyond_the_horizon_is_refused_with_both_days()
     {
         var e = Assert.Throws<ArgumentException>(() => Outlook.Compare(Doubled with { Loan = new Loan(Money.Nominal(300, Eur), 0.004, 300) }));
-        Assert.Equal("twice the modules: found a loan whose last payment falls on 2049-01-01, expected one before 2043-01-01, the horizon: debt would be left out. Take more years.", e.Message);
+        Assert.Equal("twice the modules: found a loan whose last payment falls on 2049-01-01, expected one by 2043-01-01, the horizon: debt would be left out. Take more years.", e.Message);
     }
 
     [Fact]

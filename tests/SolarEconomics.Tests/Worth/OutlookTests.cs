@@ -1,4 +1,5 @@
 using CsCheck;
+using NodaTime;
 
 namespace SolarEconomics.Tests;
 
@@ -31,6 +32,21 @@ public class OutlookTests
         // Naive: each year's value in its middle.
         var naive = -1_000 + Enumerable.Range(0, 20).Sum(y => Yearly * (365.25 / 365) * Math.Pow(1.05, -(y + 0.5)));
         Assert.Equal(naive, (double)outlook.Npv.Amount, 1.5);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void Payments_of_the_ledger_count_up_to_the_horizon_and_not_after(int daysAfter)
+    {
+        var day = YearSite.First.PlusYears(20).PlusDays(daysAfter);
+        var repair = new LedgerEntry(day, LedgerKind.Repair, Money.Nominal(500, Currency.Of("EUR")));
+        var outlook = YearSite.Worth(more: repair).Outlook(YearSite.Plain with { DiscountRate = 0.05 });
+        var without = YearSite.Worth().Outlook(YearSite.Plain with { DiscountRate = 0.05 });
+        Assert.Equal(daysAfter == 0, outlook.DatedFlow.Amounts[^1] == new DatedAmount(day, -500));
+        Assert.Equal(daysAfter == 0, outlook.Npv != without.Npv);
+        // Months dated at their middle, rounded to half a day at most.
+        Assert.Equal((double)outlook.Npv.Amount, (double)TimeValue.Xnpv(outlook.DatedFlow, Rate.Nominal(0.05)).Amount, 0.5);
     }
 
     [Fact]

@@ -113,7 +113,7 @@ public sealed class OwnerViewTests
     public void A_loan_that_outlasts_the_horizon_is_real_or_in_other_money_is_refused()
     {
         var late = Assert.Throws<ArgumentException>(() => With(TwoPayments with { Loan = new Loan(Money.Nominal(600, Eur), 0.004, 300) }));
-        Assert.Equal("the bank: found a loan whose last payment falls on 2048-01-01, expected one before 2043-01-01, the horizon: debt would be left out. Take more years.", late.Message);
+        Assert.Equal("the bank: found a loan whose last payment falls on 2048-01-01, expected one by 2043-01-01, the horizon: debt would be left out. Take more years.", late.Message);
         var real = Assert.Throws<BasisMismatchException>(() => With(TwoPayments with { Loan = new Loan(new Money(600, Eur, PriceBasis.RealOf(2023)), 0.004, 30) }));
         Assert.EndsWith("expected a nominal one: lenders count money of the day. State what the contract says.", real.Message, StringComparison.Ordinal);
         Assert.Throws<RecordException>(() => With(TwoPayments with { Loan = new Loan(Money.Nominal(600, Currency.Of("USD")), 0.004, 30) }));
