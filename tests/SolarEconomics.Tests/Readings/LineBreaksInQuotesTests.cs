@@ -80,6 +80,19 @@ public sealed class LineBreaksInQuotesTests : IDisposable
     }
 
     [Fact]
+    public void A_mark_above_a_table_of_days_that_is_never_closed_is_said()
+    {
+        var slots = string.Join(',', Enumerable.Range(0, 24).Select(h => FormattableString.Invariant($"{h:00}:00")));
+        var values = string.Join(',', Enumerable.Repeat("0.5", 24));
+        var file = Look($"Report,\"of May\ndate,{slots}\n2024-05-01,{values}\n2024-05-02,{values}\n2024-05-03,{values}\n");
+        // The other problem is that no unit is written: energy is not counted until it is said.
+        Assert.Equal(2, file.Problems.Count);
+        Assert.Equal((1, 2, Severity.Doubtful), (file.Problems[0].Line, file.Problems[0].Column, file.Problems[0].Severity));
+        Assert.Contains("a quotation mark that opens the field and is never closed", file.Problems[0].Found);
+        Assert.Equal(72, Assert.Single(file.Channels).Readings);
+    }
+
+    [Fact]
     public void A_row_between_two_marks_is_still_a_row()
     {
         var file = Look("Time,Import (kWh),note\n" + Rows(h => h switch { 3 => "1,\"open", 5 => "1,shut\"", _ => "1," }));

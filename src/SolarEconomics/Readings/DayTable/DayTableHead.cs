@@ -8,11 +8,15 @@ internal sealed record DayTableHead(Encoding Encoding, string[] Above, string[] 
     private const int LinesLookedAt = 60;
     private const int RowsLookedAt = 400;
 
+    /// <summary>Quotation marks above the rows that are never closed.</summary>
+    internal IReadOnlyList<(int Line, int Field, string Raw)> NeverClosed { get; private init; } = [];
+
     /// <summary>The head of such a table; <see langword="null"/> where the file is none.</summary>
     internal static DayTableHead? Find(RecordFile file)
     {
         var encoding = CsvText.EncodingOf(file.Head);
-        var lines = CsvText.HeadLines(file, encoding);
+        var neverClosed = new List<(int Line, int Field, string Raw)>();
+        var lines = CsvText.HeadLines(file, encoding, (line, field, raw) => neverClosed.Add((line, field, raw)));
         for (var line = 0; line < Math.Min(lines.Count - 1, LinesLookedAt); line++)
         {
             if (lines[line].Length < SlotHeaders.Fewest * 2) continue;
@@ -24,7 +28,10 @@ internal sealed record DayTableHead(Encoding Encoding, string[] Above, string[] 
                 var stamp = DateColumn(rows, headers.Length, groups);
                 if (stamp < 0) continue;
                 var dated = rows.FindAll(r => stamp < r.Length && IsDay(r[stamp]));
-                return new DayTableHead(encoding, [.. lines.Take(line)], headers, new CsvTable(delimiter, stamp, line + 2, dated), groups);
+                return new DayTableHead(encoding, [.. lines.Take(line)], headers, new CsvTable(delimiter, stamp, line + 2, dated), groups)
+                {
+                    NeverClosed = [.. neverClosed.Where(n => n.Line < line + 2)],
+                };
             }
         }
         return null;

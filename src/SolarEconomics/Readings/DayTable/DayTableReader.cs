@@ -22,6 +22,7 @@ internal sealed class DayTableReader : IRecordReader
             Stamp = stamp,
         };
         var problems = new ProblemList(file.Name);
+        foreach (var (line, field, raw) in head.NeverClosed) GeneralRows.ReportNeverClosed(problems, line, field, raw);
         var rows = new DayTableRows(head, layout, zone, options, problems);
         using (var stream = file.Open())
         using (var text = new StreamReader(stream, layout.Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16))
