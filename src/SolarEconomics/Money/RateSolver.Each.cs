@@ -51,7 +51,7 @@ internal static partial class RateSolver
     {
         var width = flows.Length / values;
         var whole = Avx.IsSupported && width % 4 == 0 ? values - values % 4 : 0;
-        for (var lane = 0; lane < width && whole > 0; lane += 4)
+        for (var lane = 0; lane < width; lane += 4)
         {
             for (var year = 0; year < whole; year += 4)
             {

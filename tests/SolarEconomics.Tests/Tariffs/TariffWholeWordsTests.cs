@@ -50,16 +50,11 @@ public sealed class TariffWholeWordsTests
         var (from, to) = file == "rare-parts" ? (new LocalDate(2024, 4, 1), new LocalDate(2024, 5, 31)) : (new LocalDate(2024, 1, 1), new LocalDate(2025, 1, 1));
         var start = from.AtStartOfDayInZone(zone).ToInstant();
         var hours = (int)(to.AtStartOfDayInZone(zone).ToInstant() - start).TotalHours;
-        Channel Of(string name, FlowKind flow, Func<int, int, double> kwhAt)
-        {
-            Instant[] starts = [.. Enumerable.Range(0, hours).Select(h => start + Duration.FromHours(h))];
-            return new Channel(name, flow, starts, [.. starts.Select(s => s + Duration.FromHours(1))], [.. Enumerable.Range(0, hours).Select(h => kwhAt(h / 24, h % 24))], new Quality[hours]);
-        }
         var readings = new Readings(
         [
-            Of("import", FlowKind.Import, (d, h) => (h is >= 17 and < 22 ? 0.9 : 0.3) + (0.01 * (d % 7)) + (d % 31 == 5 && h == 18 ? 4 : 0)),
-            Of("export", FlowKind.Export, (d, h) => h is >= 10 and < 15 ? 0.4 + (0.02 * (d % 11)) : 0),
-            Of("roof", FlowKind.Generation, (d, h) => h is >= 10 and < 15 ? 0.9 + (0.02 * (d % 11)) : 0),
+            Channel("import", FlowKind.Import, start, hours, (d, h) => (h is >= 17 and < 22 ? 0.9 : 0.3) + (0.01 * (d % 7)) + (d % 31 == 5 && h == 18 ? 4 : 0)),
+            Channel("export", FlowKind.Export, start, hours, (d, h) => h is >= 10 and < 15 ? 0.4 + (0.02 * (d % 11)) : 0),
+            Channel("roof", FlowKind.Generation, start, hours, (d, h) => h is >= 10 and < 15 ? 0.9 + (0.02 * (d % 11)) : 0),
         ], [], []);
         var ask = new BillRequest(history, readings, zone) { From = from, To = to };
         WholeWords.Check("tariff-" + file, ("the year as one bill", ask.Answer()), ("by months", (ask with { PeriodsBy = BillingPeriods.Months }).Answer()),
@@ -67,12 +62,17 @@ public sealed class TariffWholeWordsTests
     }
 
     /// <summary>Hours of a home: it takes 1 kWh in the evening and 0.3 else, sends 0.8 at noon, and its roof makes 1.2 there.</summary>
-    private static Readings Of(int days) => new([Channel("import", FlowKind.Import, days, h => h is >= 17 and < 22 ? 1 : h is >= 10 and < 15 ? 0 : 0.3),
-        Channel("export", FlowKind.Export, days, h => h is >= 10 and < 15 ? 0.8 : 0), Channel("roof", FlowKind.Generation, days, h => h is >= 10 and < 15 ? 1.2 : 0)], [], []);
+    private static Readings Of(int days) => new(
+    [
+        Channel("import", FlowKind.Import, s_from, 24 * days, (_, h) => h is >= 17 and < 22 ? 1 : h is >= 10 and < 15 ? 0 : 0.3),
+        Channel("export", FlowKind.Export, s_from, 24 * days, (_, h) => h is >= 10 and < 15 ? 0.8 : 0),
+        Channel("roof", FlowKind.Generation, s_from, 24 * days, (_, h) => h is >= 10 and < 15 ? 1.2 : 0),
+    ], [], []);
 
-    private static Channel Channel(string name, FlowKind flow, int days, Func<int, double> kwhAt)
+    /// <summary>Hours from a first one on, by number of the day and hour in it, each from 0.</summary>
+    private static Channel Channel(string name, FlowKind flow, Instant start, int hours, Func<int, int, double> kwhAt)
     {
-        Instant[] starts = [.. Enumerable.Range(0, 24 * days).Select(h => s_from + Duration.FromHours(h))];
-        return new Channel(name, flow, starts, [.. starts.Select(s => s + Duration.FromHours(1))], [.. Enumerable.Range(0, 24 * days).Select(h => kwhAt(h % 24))], new Quality[24 * days]);
+        Instant[] starts = [.. Enumerable.Range(0, hours).Select(h => start + Duration.FromHours(h))];
+        return new Channel(name, flow, starts, [.. starts.Select(s => s + Duration.FromHours(1))], [.. Enumerable.Range(0, hours).Select(h => kwhAt(h / 24, h % 24))], new Quality[hours]);
     }
 }
