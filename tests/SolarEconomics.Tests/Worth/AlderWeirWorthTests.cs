@@ -1,3 +1,6 @@
+using System.Globalization;
+using NodaTime;
+
 namespace SolarEconomics.Tests;
 
 public class AlderWeirWorthTests(AlderWeirSite demo) : IClassFixture<AlderWeirSite>
@@ -89,5 +92,34 @@ public class AlderWeirWorthTests(AlderWeirSite demo) : IClassFixture<AlderWeirSi
     {
         var paybacks = new[] { 0.0, 0.02, 0.05 }.Select(g => demo.Worth.Outlook(new Assumptions { PriceGrowth = g }).Payback.LastingYears ?? 99).ToList();
         Assert.Equal(paybacks.OrderDescending(), paybacks);
+    }
+
+    [Fact]
+    public void The_parts_of_all_devices_sum_to_the_value_to_the_cent()
+    {
+        var parts = demo.Worth.ByDevice;
+        Assert.Equal(demo.Worth.Value!.Value.Amount, parts.Sum(d => d.Value.Amount));
+        // What the meter shows beyond what any device counted belongs to none of them.
+        Assert.InRange(parts.Sum(d => d.GeneratedKwh) / demo.Worth.Energy.GeneratedKwh, 0.99, 1.0000001);
+        Assert.Contains(parts, d => d.Device == "south roof" && d.Paid!.Value.Amount == 5_960.50m); // 1960 + 540 + 1085.50 + 1380 + 920 + 75
+    }
+
+    [Fact]
+    public void What_is_still_to_recover_is_the_cash_position_turned_round()
+    {
+        var recovery = demo.Worth.Recovery;
+        Assert.Equal(-demo.Worth.CashSoFar!.Total.Amount, recovery.StillToRecover.Amount);
+        Assert.Contains("is still to recover", recovery.Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_failure_costs_its_receipts_and_the_energy_of_like_days() // the first inverter of the west roof: 165 + 1060 + 240 - 120
+    {
+        var cost = demo.Worth.CostOfFailure("west roof first inverter", new DateSpan(new LocalDate(2023, 6, 5), new LocalDate(2023, 6, 27)));
+        Assert.Equal(1_345m, cost.Repair.Amount);
+        Assert.InRange(cost.LostKwh, 22 * 10, 22 * 35);
+        Assert.InRange(cost.LostEnergy.Amount, 40, 250);
+        Assert.Contains(cost.Receipts, r => r.Kind == LedgerKind.WarrantyRefused);
+        Assert.Equal(cost.Repair + cost.LostEnergy, cost.Total);
     }
 }

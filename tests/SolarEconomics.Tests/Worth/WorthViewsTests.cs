@@ -3,27 +3,9 @@ using NodaTime;
 
 namespace SolarEconomics.Tests;
 
-// Oracles: by hand on a year of equal days; the demo's own sums; properties. The paths of prices are checked against plain powers.
-public sealed class WorthViewsTests(AlderWeirSite demo) : IClassFixture<AlderWeirSite>
+// Oracles: by hand on a year of equal days; properties. The same on the demo stands in AlderWeirWorthTests. The paths of prices are checked against plain powers.
+public sealed class WorthViewsTests
 {
-    [Fact]
-    public void The_parts_of_all_devices_sum_to_the_value_to_the_cent()
-    {
-        var parts = demo.Worth.ByDevice;
-        Assert.Equal(demo.Worth.Value!.Value.Amount, parts.Sum(d => d.Value.Amount));
-        // What the meter shows beyond what any device counted belongs to none of them.
-        Assert.InRange(parts.Sum(d => d.GeneratedKwh) / demo.Worth.Energy.GeneratedKwh, 0.99, 1.0000001);
-        Assert.Contains(parts, d => d.Device == "south roof" && d.Paid!.Value.Amount == 5_960.50m); // 1960 + 540 + 1085.50 + 1380 + 920 + 75
-    }
-
-    [Fact]
-    public void What_is_still_to_recover_is_the_cash_position_turned_round()
-    {
-        var recovery = demo.Worth.Recovery;
-        Assert.Equal(-demo.Worth.CashSoFar!.Total.Amount, recovery.StillToRecover.Amount);
-        Assert.Contains("is still to recover", recovery.Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
-    }
-
     [Fact]
     public void In_the_money_of_a_later_year_the_value_grows_month_by_month() // by hand: 146.00 at prices 20 % higher
     {
@@ -32,17 +14,6 @@ public sealed class WorthViewsTests(AlderWeirSite demo) : IClassFixture<AlderWei
         Assert.Equal(175.20m, value.Amount);
         Assert.Equal(PriceBasis.RealOf(2025), value.Basis);
         Assert.Equal(-1_000m * 1.2m + 175.20m, YearSite.Worth().CashSoFarInMoneyOf(index, 2025)!.Total.Amount);
-    }
-
-    [Fact]
-    public void A_failure_costs_its_receipts_and_the_energy_of_like_days() // the first inverter of the west roof: 165 + 1060 + 240 - 120
-    {
-        var cost = demo.Worth.CostOfFailure("west roof first inverter", new DateSpan(new LocalDate(2023, 6, 5), new LocalDate(2023, 6, 27)));
-        Assert.Equal(1_345m, cost.Repair.Amount);
-        Assert.InRange(cost.LostKwh, 22 * 10, 22 * 35);
-        Assert.InRange(cost.LostEnergy.Amount, 40, 250);
-        Assert.Contains(cost.Receipts, r => r.Kind == LedgerKind.WarrantyRefused);
-        Assert.Equal(cost.Repair + cost.LostEnergy, cost.Total);
     }
 
     [Fact]

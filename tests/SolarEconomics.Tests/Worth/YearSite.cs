@@ -11,13 +11,20 @@ internal static class YearSite
 
     internal static WorthToDate Worth(decimal cost, decimal? resaleToday, params LedgerEntry[] more)
     {
-        var roof = new Device("roof", MeasurementPoint.InverterAcOut) { RatedKwp = 2, InService = First };
-        var site = Site.At("a year", latitude: 0, longitude: 0, zone: "UTC", currency: "EUR") with { Plant = new Plant([roof]) };
-        var readings = new Readings([Daily("roof", FlowKind.Generation, 12, 2), Daily("export", FlowKind.Export, 12, 1), Daily("import", FlowKind.Import, 20, 1)], [], []);
-        var tariffs = TariffHistory.Of(Tariff.Flat("flat", "EUR", 0.30m, exportPerKwh: 0.10m, from: new LocalDate(2020, 1, 1)));
-        var ledger = Ledger.From([new LedgerEntry(First, LedgerKind.Purchase, Money.Nominal(cost, Currency.Of("EUR"))), .. more]);
-        return SolarEconomics.Worth.ToDate(site, readings, tariffs, ledger, new WorthOptions { ResaleToday = resaleToday is { } amount ? Money.Nominal(amount, ledger.Currency) : null });
+        var ledger = Paid(cost, more);
+        return SolarEconomics.Worth.ToDate(Place, Records(), Tariffs, ledger, new WorthOptions { ResaleToday = resaleToday is { } amount ? Money.Nominal(amount, ledger.Currency) : null });
     }
+
+    internal static Site Place { get; } = Site.At("a year", latitude: 0, longitude: 0, zone: "UTC", currency: "EUR") with
+    {
+        Plant = new Plant([new Device("roof", MeasurementPoint.InverterAcOut) { RatedKwp = 2, InService = First }]),
+    };
+
+    internal static TariffHistory Tariffs { get; } = TariffHistory.Of(Tariff.Flat("flat", "EUR", 0.30m, exportPerKwh: 0.10m, from: new LocalDate(2020, 1, 1)));
+
+    internal static Readings Records() => new([Daily("roof", FlowKind.Generation, 12, 2), Daily("export", FlowKind.Export, 12, 1), Daily("import", FlowKind.Import, 20, 1)], [], []);
+
+    internal static Ledger Paid(decimal cost, params LedgerEntry[] more) => Ledger.From([new LedgerEntry(First, LedgerKind.Purchase, Money.Nominal(cost, Currency.Of("EUR"))), .. more]);
 
     /// <summary>No growth, no ageing, no discount: the straight future.</summary>
     internal static Assumptions Plain => new() { Years = 20, PriceGrowth = 0, CostGrowth = 0, DiscountRate = 0, Ageing = Ageing.None };
