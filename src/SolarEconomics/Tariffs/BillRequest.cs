@@ -16,7 +16,7 @@ public sealed partial record BillRequest(TariffHistory Tariffs, Readings Reading
     public LocalDate? To { get; init; }
 
     /// <summary>The clock of the billing days. Default: <see langword="null"/>, which takes the meter's own clock where its format fixes one; else
-    /// the rates' clock, or its standard time all year where the readings start and end at midnight by that and not by the rates' clock.</summary>
+    /// the rates' clock, or its winter time all year where the readings start and end at midnight by that and not by the rates' clock.</summary>
     public DateTimeZone? BillingZone { get; init; }
 
     /// <summary>Billing periods in order. Default: <see langword="null"/>, one bill for all days asked for.</summary>

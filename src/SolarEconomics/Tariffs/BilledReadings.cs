@@ -27,16 +27,15 @@ internal sealed record BilledReadings(IntervalGrid Grid, DateSpan Days, DateTime
         if (to <= from) throw Throw.NoBillingDay(from, to);
         var grid = BillColumn.Grid(import.Concat(channels.Export).Concat(reactive).Concat(plant.All), from, to, billingZone);
         BillColumn[] columns = [.. ((IReadOnlyList<IReadOnlyList<Channel>>)[channels.Import, channels.Export, channels.ControlledLoad, reactive, .. plant.Sides]).Select(side => new BillColumn(grid, side, billingZone))];
-        BillColumn.CoverTogether(columns);
-        var share = columns[0].CoveredShare;
+        var share = BillColumn.CoveredShare(columns);
         var estimate = asked.EstimateWhereMissing && share is > 0 and < 1;
         if (estimate)
             foreach (var column in columns) column.FillByTimeOfDay(billingZone);
-        var energy = new MeteredEnergy(columns[0].Kwh, columns[1].Kwh)
+        var energy = new MeteredEnergy(columns[0].Kwh(), columns[1].Kwh())
         {
-            ControlledLoadKwh = channels.ControlledLoad.Count > 0 ? columns[2].Kwh : [], ReactiveKvarh = reactive.Count > 0 ? columns[3].Kwh : [],
+            ControlledLoadKwh = channels.ControlledLoad.Count > 0 ? columns[2].Kwh() : [], ReactiveKvarh = reactive.Count > 0 ? columns[3].Kwh() : [],
         };
-        if (plant.IsThere) energy = plant.Add(energy, [.. columns.Skip(4).Select(c => c.Kwh)]);
+        if (plant.IsThere) energy = plant.Add(energy, [.. columns.Skip(4).Select(c => c.Kwh())]);
         return new BilledReadings(grid, new DateSpan(from, to), billingZone, energy, share)
         {
             IsEstimate = estimate,
