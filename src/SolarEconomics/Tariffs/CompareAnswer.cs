@@ -102,7 +102,9 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
             ? "Less than two whole years of readings cannot tell how the ranks swing from year to year: only equal totals are called a tie."
             : "A tie: the mean yearly difference is no larger than its range over the years.";
         foreach (var regret in Regrets)
-            yield return $"Chosen on year {(regret.Year - 1).ToString(culture)}, {regret.Chosen} costs {Figure(regret.Cost, culture)} more than the best in year {regret.Year.ToString(culture)}, {regret.Best}.";
+            yield return $"Chosen on year {(regret.Year - 1).ToString(culture)}, {regret.Chosen} " + (regret.Cost.Amount == 0
+                ? $"is the cheapest in year {regret.Year.ToString(culture)} too."
+                : $"costs {Figure(regret.Cost, culture)} more than the best in year {regret.Year.ToString(culture)}, {regret.Best}.");
         if (IsEstimate) yield return $"An estimate: the readings cover {CoveredShare.ToString("P1", culture)}, the rest is the mean of the same time of day.";
     }
 

@@ -20,7 +20,7 @@ internal sealed partial class TariffFile
         foreach (var (rate, place) in Items(at, pointer, "importOnTop"))
             tariff = tariff.With(OnTop(rate, Rate(rate, place)));
         if (at.TryGetProperty("importTiers", out var tiers)) tariff = tariff.With(Tiers(tiers));
-        if (_isWhole && !tariff.Parts.Any(p => p is EnergyPart or TieredCharge or NetMetering or SeriesPrice))
+        if (_isWhole && !at.TryGetProperty("importSeries", out _) && !tariff.Parts.Any(p => p is EnergyPart or TieredCharge or NetMetering))
             _problems.Add(_json.At(pointer, "no price of import", "a field \"import\", \"importTiers\" or \"importSeries\" with prices per kWh"));
         if (Rates(at, pointer, "controlledLoad") is { Count: > 0 } apart) tariff = tariff.With(new EnergyPart("controlled load", EnergySide.ControlledLoad, apart));
         foreach (var (called, place) in Items(at, pointer, "events")) tariff = tariff.With(Event(called, place));

@@ -34,8 +34,9 @@ internal static class TariffFileRest
         }
         var versions = rest["tariffs"]!.AsArray();
         var number = int.Parse(names[1], CultureInfo.InvariantCulture);
+        if (names.Length == 2) versions[number] = null;
         if (versions[number] is not JsonObject version) return;
-        if (names.Length == 2 || Needed.Contains(names[2], StringComparer.Ordinal)) versions[number] = null;
+        if (Needed.Contains(names[2], StringComparer.Ordinal)) versions[number] = null;
         else if (names.Length > 3 && version[names[2]] is JsonArray list) list[int.Parse(names[3], CultureInfo.InvariantCulture)] = null;
         else version.Remove(names[2]);
     }
