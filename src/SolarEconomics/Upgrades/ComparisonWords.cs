@@ -64,7 +64,7 @@ internal static class ComparisonWords
             [
                 r.Option.Name, Wording.Whole(r.Npv with { Amount = r.Option.Price }, culture), Wording.Signed(r.Npv, culture), Wording.Signed(r.YearlyWorth, culture),
                 r.Sir is { } sir ? sir.ToString("0.00", culture) : "nothing invested",
-                r.PaybackYears is { } years ? Wording.Years(years, culture) : "not within the horizon",
+                r.PaybackYears is { } years ? Wording.Years(years, culture) : r.Invested.Amount == 0 && r.Npv.Amount >= 0 ? "at once" : "not within the horizon",
                 Price(r.BreakEvenPrice), Price(r.FlipPrice), r.OwnerNpv is { } owner ? Wording.Signed(owner, culture) : "",
             ])]);
     }

@@ -20,7 +20,7 @@ public sealed record FlowOption(string Name, DatedMoneyFlow Flow) : UpgradeOptio
         if (!Flow.Basis.IsNominal) throw Throw.BasisMismatch(Flow.Basis, Rate.Nominal(assumptions.DiscountRate));
         if (From < record.RecordEnd) throw Throw.ChangeOutsideOutlook(From, record.RecordEnd, record.FirstPurchase.PlusYears(assumptions.Years));
         return Flow.Amounts.Select(a => new CashEvent(a.Date, a.Date, (double)a.Amount,
-            a.Date == From && a.Amount < 0 ? MoneyPurpose.Investment : a.Amount < 0 ? MoneyPurpose.Running : MoneyPurpose.Savings, false));
+            a.Date == From && a.Amount < 0 ? MoneyPurpose.Investment : a.Amount < 0 ? MoneyPurpose.Running : MoneyPurpose.Savings));
     }
 
     private protected override UpgradeOption Later(int years, double priceFactor, double resaleFactor) => this with

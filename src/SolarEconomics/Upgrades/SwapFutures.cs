@@ -50,8 +50,8 @@ internal sealed class SwapFutures
         var path = new PricePath(_assumptions);
         var events = new List<CashEvent>
         {
-            new(_swap.On, _swap.On, -(double)_swap.Cost, MoneyPurpose.Investment, false),
-            new(_swap.On, _swap.On, (double)_swap.Displaced.Received, MoneyPurpose.Income, false),
+            new(_swap.On, _swap.On, -(double)_swap.Cost, MoneyPurpose.Investment),
+            new(_swap.On, _swap.On, (double)_swap.Displaced.Received, MoneyPurpose.Income),
         };
         for (var start = _swap.On; start < _horizon;)
         {
@@ -61,7 +61,7 @@ internal sealed class SwapFutures
             var (import, export, exportedKwh) = worthOf(Month(start.Month, days * 24.0));
             var years = Period.DaysBetween(_record.RecordEnd, middle) / 365.25;
             var amount = _assumptions.YieldFactor * ((import * path.Import(years, middle)) + path.FeedIn(export, exportedKwh, years, middle));
-            events.Add(new CashEvent(start, end, amount * GainShare(middle), MoneyPurpose.Savings, false));
+            events.Add(new CashEvent(start, end, amount * GainShare(middle), MoneyPurpose.Savings));
             start = end;
         }
         return events;

@@ -23,7 +23,7 @@ public sealed record TariffOption(string Name, Tariff Tariff, LocalDate On, deci
         if (On < record.RecordEnd || On >= horizon) throw Throw.ChangeOutsideOutlook(On, record.RecordEnd, horizon);
         if (Tariff.Currency != record.Worth.Site.Currency) throw Throw.CurrencyOfSite(record.Worth.Site.Currency, Tariff.Currency, "tariff of an option");
         Require.Within((double)Cost, 0, 1e9, "the site's currency");
-        yield return new CashEvent(On, On, -(double)Cost, MoneyPurpose.Investment, false);
+        yield return new CashEvent(On, On, -(double)Cost, MoneyPurpose.Investment);
         var saving = record.SavingOf(Tariff);
         var path = new PricePath(assumptions);
         var rise = (double)assumptions.SupplyChargeRisePerYear / 365.25;
@@ -33,7 +33,7 @@ public sealed record TariffOption(string Name, Tariff Tariff, LocalDate On, deci
             var days = Period.DaysBetween(from, end);
             var growth = path.Import(Period.DaysBetween(record.RecordEnd, middle) / 365.25, middle);
             var yield = record.YieldAt(assumptions.Ageing, middle) * assumptions.YieldFactor;
-            yield return new CashEvent(from, end, (saving.PerDay(start.Month, yield) + rise) * days * growth, MoneyPurpose.Savings, false);
+            yield return new CashEvent(from, end, (saving.PerDay(start.Month, yield) + rise) * days * growth, MoneyPurpose.Savings);
         }
     }
 

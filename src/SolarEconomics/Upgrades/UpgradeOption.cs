@@ -56,7 +56,7 @@ public abstract record UpgradeOption(string Name)
             var day = record.FirstPurchase.PlusDays((int)Math.Round(part.YearsAfterFirstPurchase * 365.25));
             if (day < From || day < record.RecordEnd || day >= horizon) continue;
             var growth = Math.Pow(1 + assumptions.CostGrowth, Period.DaysBetween(record.RecordEnd, day) / 365.25);
-            yield return new CashEvent(day, day, (double)part.Cost * growth, MoneyPurpose.Replacement, false);
+            yield return new CashEvent(day, day, (double)part.Cost * growth, MoneyPurpose.Replacement);
         }
     }
 }

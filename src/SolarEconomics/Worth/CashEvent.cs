@@ -7,5 +7,4 @@ namespace SolarEconomics;
 /// <param name="End">Day on which it has come in whole; equal to <paramref name="Start"/> where it falls due at once.</param>
 /// <param name="Amount">Amount in the site's currency, received positive.</param>
 /// <param name="Purpose">What it is for.</param>
-/// <param name="IsRecorded">Whether it comes from records.</param>
-internal readonly record struct CashEvent(LocalDate Start, LocalDate End, double Amount, MoneyPurpose Purpose, bool IsRecorded);
+internal readonly record struct CashEvent(LocalDate Start, LocalDate End, double Amount, MoneyPurpose Purpose);

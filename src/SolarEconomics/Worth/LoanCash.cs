@@ -28,7 +28,7 @@ internal static class LoanCash
 
         void Add(LocalDate day, decimal amount, MoneyPurpose purpose)
         {
-            if (amount != 0) events.Add(new CashEvent(day, day, (double)amount, purpose, false));
+            if (amount != 0) events.Add(new CashEvent(day, day, (double)amount, purpose));
         }
     }
 

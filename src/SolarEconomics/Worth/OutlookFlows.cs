@@ -47,9 +47,9 @@ internal sealed class OutlookFlows
             var export = pricePath ? _path.FeedIn(feedIn, exportedKwh, years, month.Middle) : feedIn;
             var cost = pricePath ? _path.Cost(years) : 1;
             var supply = (double)_assumptions.AvoidedSupplyChargePerYear * month.Hours / 8766;
-            events.Add(new CashEvent(month.Start, month.End, ((avoided * yield) - standby + supply) * import, MoneyPurpose.Savings, false));
-            events.Add(new CashEvent(month.Start, month.End, yield * export, MoneyPurpose.FeedIn, false));
-            events.Add(new CashEvent(month.Start, month.End, -RunningPerYear * cost * month.Hours / 8766, MoneyPurpose.Running, false));
+            events.Add(new CashEvent(month.Start, month.End, ((avoided * yield) - standby + supply) * import, MoneyPurpose.Savings));
+            events.Add(new CashEvent(month.Start, month.End, yield * export, MoneyPurpose.FeedIn));
+            events.Add(new CashEvent(month.Start, month.End, -RunningPerYear * cost * month.Hours / 8766, MoneyPurpose.Running));
         }
         if (replacement)
         {
@@ -57,7 +57,7 @@ internal sealed class OutlookFlows
             events.AddRange(ExpectedFailures(pricePath));
         }
         if (_assumptions.ResidualValue != 0)
-            events.Add(new CashEvent(Horizon, Horizon, (double)_assumptions.ResidualValue, MoneyPurpose.Income, false));
+            events.Add(new CashEvent(Horizon, Horizon, (double)_assumptions.ResidualValue, MoneyPurpose.Income));
         return events;
     }
 
@@ -83,7 +83,7 @@ internal sealed class OutlookFlows
             var date = FirstPurchase.PlusDays((int)Math.Round(part.YearsAfterFirstPurchase * 365.25));
             if (date >= Horizon || date < _record.RecordEnd) continue;
             var growth = pricePath ? _path.Cost(YearsAhead(date)) : 1;
-            yield return new CashEvent(date, date, -(double)part.Cost * growth, MoneyPurpose.Replacement, false);
+            yield return new CashEvent(date, date, -(double)part.Cost * growth, MoneyPurpose.Replacement);
         }
     }
 
@@ -98,7 +98,7 @@ internal sealed class OutlookFlows
             foreach (var (month, failures) in months.Zip(expected))
             {
                 var growth = pricePath ? _path.Cost(YearsAhead(month.Middle)) : 1;
-                yield return new CashEvent(month.Start, month.End, -(double)part.Cost * failures * growth, MoneyPurpose.Replacement, false);
+                yield return new CashEvent(month.Start, month.End, -(double)part.Cost * failures * growth, MoneyPurpose.Replacement);
             }
         }
     }

@@ -89,14 +89,14 @@ internal sealed class OutlookRecord
                 LedgerClass.Running => MoneyPurpose.Running,
                 _ => MoneyPurpose.Income,
             };
-            yield return new CashEvent(entry.Date, entry.Date, (double)entry.CashFlow.Amount, purpose, entry.Date < RecordEnd);
+            yield return new CashEvent(entry.Date, entry.Date, (double)entry.CashFlow.Amount, purpose);
         }
         foreach (var (month, feedIn) in Worth.MonthlyFeedIn())
         {
             var start = LocalDate.Max(month.Month.OnDayOfMonth(1), Worth.Period.Start);
             var end = LocalDate.Min(month.Month.OnDayOfMonth(1).PlusMonths(1), RecordEnd);
-            yield return new CashEvent(start, end, (double)month.Value.Amount - feedIn, MoneyPurpose.Savings, true);
-            yield return new CashEvent(start, end, feedIn, MoneyPurpose.FeedIn, true);
+            yield return new CashEvent(start, end, (double)month.Value.Amount - feedIn, MoneyPurpose.Savings);
+            yield return new CashEvent(start, end, feedIn, MoneyPurpose.FeedIn);
         }
     }
 }

@@ -13,7 +13,7 @@ internal sealed record OwnerCash(IReadOnlyList<CashEvent> Events, LocalDate? Led
         var paid = record.Worth.Ledger!.Entries.Where(e => e.Class == LedgerClass.Finance && e.Date <= horizon).ToList();
         var until = paid.Select(e => (LocalDate?)e.Date).Max();
         var events = new List<CashEvent>(paid.Select(e => new CashEvent(e.Date, e.Date, (double)e.CashFlow.Amount,
-            e.Kind == LedgerKind.LoanReceived ? MoneyPurpose.LoanReceived : MoneyPurpose.LoanPayment, e.Date < record.RecordEnd)));
+            e.Kind == LedgerKind.LoanReceived ? MoneyPurpose.LoanReceived : MoneyPurpose.LoanPayment)));
         var left = new List<string>();
         foreach (var loan in loans)
         {

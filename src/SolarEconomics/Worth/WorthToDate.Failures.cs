@@ -29,33 +29,45 @@ public sealed partial class WorthToDate
         var names = Site.Plant.Devices.Where(d => d.Name == device || d.Replaces == device).Select(d => d.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var receipts = Ledger.Of(s_ofFailures).Where(e => e.Device is { } name && names.Contains(name) && e.Date >= down.Start && e.Date < down.End.PlusDays(DaysOfReceipts)).ToList();
         var repair = -receipts.Sum(e => e.Kind == LedgerKind.SpareUsed ? -e.Amount.Amount : e.CashFlow.Amount);
-        var (kwh, perKwh) = LostIn(names, down, device);
         var rule = lostKwh is null
             ? "Lost energy: the mean day of the same calendar months outside the failure, from the device's own record and its successor's; no weather correction."
             : "Lost energy as stated.";
-        kwh = lostKwh is { } stated ? Require.Within(stated, 0, 1e9, "kWh") : kwh;
+        var kwh = lostKwh is { } stated ? Require.Within(stated, 0, 1e9, "kWh") : LikeDays(names, down, device);
         return new FailureCost(device, down, receipts, Money.Nominal(repair, Site.Currency), kwh,
-            Money.Nominal(Math.Round((decimal)(kwh * perKwh), Site.Currency.MinorDigits, MidpointRounding.AwayFromZero), Site.Currency), rule);
+            Money.Nominal(Math.Round((decimal)(kwh * WorthPerKwh(down)), Site.Currency.MinorDigits, MidpointRounding.AwayFromZero), Site.Currency), rule);
     }
 
-    /// <summary>Energy of the mean like day times the days down, and what a kWh was worth in those months.</summary>
-    private (double Kwh, double PerKwh) LostIn(HashSet<string> names, DateSpan down, string device)
+    /// <summary>Energy of the mean day of the same calendar months outside the failure, times the days down. Unit: kWh.</summary>
+    private double LikeDays(HashSet<string> names, DateSpan down, string device)
     {
         var made = Flows.ByDevice.Where(d => names.Contains(d.Key)).Select(d => d.Value).ToList();
-        var (worth, all) = (0.0, 0.0);
-        var daysOfMonth = Enumerable.Range(0, down.Days).CountBy(d => down.Start.PlusDays(d).Month).ToDictionary();
+        var daysOfMonth = DaysOfMonth(down);
         var likeDays = new Dictionary<LocalDate, double>();
         for (var i = 0; i < Flows.Grid.Count; i++)
         {
             var day = Records.Days[i];
-            if (!daysOfMonth.ContainsKey(day.Month)) continue;
-            worth += (Prices.Import[i] * (Flows.GenerationKwh[i] - Flows.ExportKwh[i])) + (Prices.Export[i] * Flows.ExportKwh[i]);
-            all += Flows.GenerationKwh[i];
-            if (!down.Contains(day)) likeDays[day] = likeDays.GetValueOrDefault(day) + made.Sum(m => m[i]);
+            if (daysOfMonth.ContainsKey(day.Month) && !down.Contains(day)) likeDays[day] = likeDays.GetValueOrDefault(day) + made.Sum(m => m[i]);
         }
         // A day on which nothing was made is no like day: the device was not there yet, or down as well.
         var perDay = likeDays.Where(d => d.Value > 0).GroupBy(d => d.Key.Month).ToDictionary(g => g.Key, g => g.Average(d => d.Value));
         foreach (var month in daysOfMonth.Keys) if (!perDay.ContainsKey(month)) throw Throw.NoLikeDays(device, month);
-        return (daysOfMonth.Sum(m => perDay[m.Key] * m.Value), all > 0 ? worth / all : 0);
+        return daysOfMonth.Sum(m => perDay[m.Key] * m.Value);
     }
+
+    /// <summary>What a kWh was worth in the calendar months of the failure, in all years of the records.</summary>
+    private double WorthPerKwh(DateSpan down)
+    {
+        var months = DaysOfMonth(down);
+        var (worth, all) = (0.0, 0.0);
+        for (var i = 0; i < Flows.Grid.Count; i++)
+        {
+            if (!months.ContainsKey(Records.Days[i].Month)) continue;
+            worth += (Prices.Import[i] * (Flows.GenerationKwh[i] - Flows.ExportKwh[i])) + (Prices.Export[i] * Flows.ExportKwh[i]);
+            all += Flows.GenerationKwh[i];
+        }
+        return all > 0 ? worth / all : 0;
+    }
+
+    /// <summary>How many days of the failure fall into each calendar month.</summary>
+    private static Dictionary<int, int> DaysOfMonth(DateSpan down) => Enumerable.Range(0, down.Days).CountBy(d => down.Start.PlusDays(d).Month).ToDictionary();
 }

@@ -8,9 +8,9 @@ public class CashPathTests
 
     private static CashPath Path(params CashEvent[] events) => new(Start, Start.PlusDays(1_000), events, 0);
 
-    private static CashEvent At(int day, double amount) => new(Start.PlusDays(day), Start.PlusDays(day), amount, MoneyPurpose.Savings, false);
+    private static CashEvent At(int day, double amount) => new(Start.PlusDays(day), Start.PlusDays(day), amount, MoneyPurpose.Savings);
 
-    private static CashEvent Over(int from, int to, double amount) => new(Start.PlusDays(from), Start.PlusDays(to), amount, MoneyPurpose.Savings, false);
+    private static CashEvent Over(int from, int to, double amount) => new(Start.PlusDays(from), Start.PlusDays(to), amount, MoneyPurpose.Savings);
 
     [Fact]
     public void Between_two_days_the_position_is_straight() =>
