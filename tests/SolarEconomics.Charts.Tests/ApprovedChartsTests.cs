@@ -64,9 +64,9 @@ public sealed class ApprovedChartsTests
     {
         var layout = JsonNode.Parse(Samples.All[name].FigureJson)!["layout"]!;
         var unit = layout["annotations"]!.AsArray().Single(a => (string?)a!["name"] == "unit")!;
-        Assert.Matches("€|CHF|kWh", (string)unit["text"]!);
+        Assert.Matches("€|CHF|kWh|%", (string)unit["text"]!);
         Assert.All(Samples.All[name].Table.Rows, r => Assert.Equal(Samples.All[name].Table.Columns.Count, r.Count));
-        Assert.Matches("€|CHF|kWh", Samples.All[name].Table.Caption);
+        Assert.Matches("€|CHF|kWh|%", Samples.All[name].Table.Caption + string.Join(' ', Samples.All[name].Table.Columns));
     }
 
     [Theory]

@@ -110,18 +110,24 @@ public sealed partial class Outlook
         var unclear = new List<double>();
         using var work = WorkProgress.Begin();
         var (done, taken) = (0, 0);
-        var (above, below) = (new List<double>(), new List<double>());
+        var (above, below, gainsAbove) = (new List<double>(), new List<double>(), new List<bool>());
         foreach (var first in across.Steps(steps))
         {
             work.Report((double)done++ / steps);
             cancel.ThrowIfCancellationRequested();
             taken++;
-            var found = ZeroSearch.Along(solved, second => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second))));
+            double Amount(double second) => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second)));
+            var found = ZeroSearch.Along(solved, Amount);
             points.AddRange(found.Zeros.Select(zero => (first, zero)));
+            gainsAbove.AddRange(found.AboveAfter(solved, Amount));
             if (found.Zeros.Count == 0) (found.AtLow > 0 ? above : below).Add(first);
             if (found.Unclear.Count > 0) unclear.Add(first);
         }
-        return new BreakEvenLine(measure.Name, across, solved, points, taken, Currency) { Unclear = unclear, AlwaysAbove = above, AlwaysBelow = below };
+        return new BreakEvenLine(measure.Name, across, solved, points, taken, Currency)
+        {
+            Unclear = unclear, AlwaysAbove = above, AlwaysBelow = below, GainsAbove = gainsAbove,
+            AsItStands = (across.Input.ReadFrom(this), solved.Input.ReadFrom(this)),
+        };
     }
 
     /// <summary>Net present value with every digit.</summary>

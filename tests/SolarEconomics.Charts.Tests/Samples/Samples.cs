@@ -18,6 +18,11 @@ internal static class Samples
         ["flows"] = () => FlowSamples.Home().Chart(),
         ["flows-use"] = () => FlowSamples.Island().Chart(new FlowsChartOptions { Side = FlowSide.Use }),
         ["battery"] = () => FlowSamples.Home().ChartBattery(),
+        ["chances"] = () => ChanceSamples.Plan().Chart(),
+        ["tornado"] = () => ChanceSamples.Tornado().Chart(),
+        ["break-even"] = () => ChanceSamples.CostsAgainstRate().Chart(),
+        ["break-even-several"] = () => ChanceSamples.SeveralValues().Chart(new BreakEvenChartOptions { Culture = CultureInfo.GetCultureInfo("de-CH") }),
+        ["break-even-none"] = () => ChanceSamples.NeverZero().Chart(),
         ["months-import"] = () => MonthSamples.ThreeYears().Take(12).ToList().Chart(new MonthsChartOptions { Imported = true }),
     };
 

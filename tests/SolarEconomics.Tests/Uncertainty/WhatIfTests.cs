@@ -96,6 +96,39 @@ public sealed class WhatIfTests
     }
 
     [Fact]
+    public void A_break_even_line_tells_which_side_of_each_point_gains() // by hand: a square is below 0 between its two zeros
+    {
+        BreakEvenLine Line(DeclaredRange solved, Func<Outlook, double> amount) =>
+            Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0, 0.1), solved, 2, new OutlookMeasure("amount", amount));
+        var square = Line(OutlookInput.PriceGrowth.Between(-0.4, 0.41), o => (o.Assumptions.PriceGrowth * o.Assumptions.PriceGrowth) - 0.01);
+        Assert.Equal([false, true, false, true], square.GainsAbove);
+        Assert.DoesNotContain(square.Say(CultureInfo.InvariantCulture).Notes, n => n.Contains("At higher", StringComparison.Ordinal) || n.Contains("At lower", StringComparison.Ordinal));
+        var atTheEnd = Line(OutlookInput.PriceGrowth.Between(0, 0.25), o => 0.25 - o.Assumptions.PriceGrowth);
+        Assert.Equal([false, false], atTheEnd.GainsAbove);
+        Assert.Equal([true, true], Line(OutlookInput.PriceGrowth.Between(-0.25, 0), o => o.Assumptions.PriceGrowth).GainsAbove);
+        Assert.Equal([true, true], Line(OutlookInput.PriceGrowth.Between(-0.25, 0.25), o => o.Assumptions.PriceGrowth * o.Assumptions.PriceGrowth).GainsAbove);
+        Assert.Contains("At lower values of the import price growth than these the amount is above 0, at higher ones below.", atTheEnd.Say(CultureInfo.InvariantCulture).Notes);
+        Assert.Contains(
+            $"As it stands: discount rate {OutlookInput.DiscountRate.InWords(Outlook.Assumptions.DiscountRate, Outlook.Currency, CultureInfo.InvariantCulture)}, " +
+            $"import price growth {OutlookInput.PriceGrowth.InWords(Outlook.Assumptions.PriceGrowth, Outlook.Currency, CultureInfo.InvariantCulture)}.",
+            atTheEnd.Say(CultureInfo.InvariantCulture).Notes);
+    }
+
+    [Theory]
+    [InlineData(10.5, 11, true)]
+    [InlineData(10, 10, true)]
+    [InlineData(20, 20, true)]
+    public void A_whole_input_gains_from_the_value_found_on(double zero, double found, bool gains) // by hand: years less a number, and its opposite
+    {
+        var rising = Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.Horizon.Between(5, 20), 2, new OutlookMeasure("amount", o => o.Assumptions.Years - zero));
+        Assert.Equal([found, found], rising.Points.Select(p => p.Solved));
+        Assert.Equal([gains, gains], rising.GainsAbove);
+        var falling = Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.Horizon.Between(5, 20), 2, new OutlookMeasure("amount", o => zero - o.Assumptions.Years));
+        Assert.Equal([found, found], falling.Points.Select(p => p.Solved));
+        Assert.Equal([!gains, !gains], falling.GainsAbove);
+    }
+
+    [Fact]
     public void A_range_beyond_what_an_outlook_takes_is_refused()
     {
         Assert.StartsWith("Found a rate of 5, expected", Assert.Throws<ArgumentOutOfRangeException>(() => OutlookInput.PriceGrowth.Between(0, 5)).Message, StringComparison.Ordinal);

@@ -87,7 +87,9 @@ public sealed class OptionBreakEvenTests
         Assert.Equal([0.05], line.AlwaysBelow);
         var said = line.Say(Plain);
         Assert.Equal("10 of 11", said.Figure);
-        Assert.Equal("Where the future generation is 5.0 %, the worth of twice the modules beside doing nothing stays below 0 for every value of the level of feed-in prices from 0.0 % to 300.0 %.", Assert.Single(said.Notes));
+        Assert.Equal("Where the future generation is 5.0 %, the worth of twice the modules beside doing nothing stays below 0 for every value of the level of feed-in prices from 0.0 % to 300.0 %.", said.Notes[0]);
+        Assert.Equal("At higher values of the level of feed-in prices than these the worth of twice the modules beside doing nothing is above 0, at lower ones below.", said.Notes[1]);
+        Assert.All(line.GainsAbove, Assert.True);
     }
 
     [Fact]

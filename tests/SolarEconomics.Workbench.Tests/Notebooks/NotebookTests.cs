@@ -102,8 +102,10 @@ public class NotebookTests
         Assert.Contains(outlook.Payback.Finding.Figure, run.Answer("today"), StringComparison.Ordinal);
         Assert.StartsWith(sure.Npv.Say(CultureInfo.InvariantCulture).Figure, run.Answer("learn"), StringComparison.Ordinal);
         Assert.StartsWith(sure.Payback.Say(CultureInfo.InvariantCulture).Figure, run.Answer("payback"), StringComparison.Ordinal);
+        var line = outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0.02, 0.12), OutlookInput.YieldFactor.Between(0.2, 1.2));
+        Assert.Contains(line.Say(CultureInfo.InvariantCulture).Words, run.Answer("line"), StringComparison.Ordinal);
         Assert.StartsWith("New panels", run.Answer("wait"), StringComparison.Ordinal);
-        Assert.Equal(2, run.Charts);
+        Assert.Equal(3, run.Charts);
     }
 
     [Fact]

@@ -76,7 +76,7 @@ public sealed class OutlookInput
         o => o.Assumptions.YieldFactor, (a, v) => a with { YieldFactor = v });
 
     /// <summary>Running costs a year at today's prices.</summary>
-    public static OutlookInput RunningCostsPerYear { get; } = new("running costs a year", InputUnit.Money, 0, 1e9,
+    public static OutlookInput RunningCostsPerYear { get; } = new("running cost a year", InputUnit.Money, 0, 1e9,
         o => o.RunningPerYear, (a, v) => a with { RunningCostsPerYear = (decimal)v });
 
     /// <summary>What the plant sells for at the horizon, removal paid.</summary>

@@ -21,6 +21,12 @@ public sealed record BreakEvenLine(
     /// <summary>Steps (values across) at which it stays below 0. Default: none.</summary>
     public IReadOnlyList<double> AlwaysBelow { get; init; } = [];
 
+    /// <summary>For each of <see cref="Points"/>, whether the amount is above 0 just above it, at somewhat higher values of the input solved for. Default: none, not known.</summary>
+    public IReadOnlyList<bool> GainsAbove { get; init; } = [];
+
+    /// <summary>Both inputs as the outlook has them. Default: none, not known.</summary>
+    public (double Across, double Solved)? AsItStands { get; init; }
+
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
@@ -39,7 +45,7 @@ public sealed record BreakEvenLine(
                 new FindingTable($"Where the {Measure} is 0", [Across.Input.Name, Solved.Input.Name],
                     [.. Points.Select(p => (IReadOnlyList<string>)[First(p.Across), Second(p.Solved)])]),
             ],
-            Notes = [.. Why(First, span)],
+            Notes = [.. Why(First, span), .. Sides(), .. AsItStands is { } now ? [$"As it stands: {Across.Input.Name} {First(now.Across)}, {Solved.Input.Name} {Second(now.Solved)}."] : (string[])[]],
             Cautions = [Cautions.Money],
         };
     }
@@ -53,5 +59,14 @@ public sealed record BreakEvenLine(
         var several = Points.GroupBy(p => p.Across).Where(g => g.Count() > 1).Select(g => g.Key).ToList();
         if (several.Count > 0) yield return $"{At(several)} it is 0 at more than one value of the {Solved.Input.Name}, so that one limit does not say where it pays.";
         if (Unclear.Count > 0) yield return $"{At(Unclear)} there may be more values than were found. Search a narrower range there.";
+    }
+
+    /// <summary>Which side of the line gains, where it is the same all along.</summary>
+    private IEnumerable<string> Sides()
+    {
+        if (GainsAbove.Count == 0 || Points.Count == 0 || GainsAbove.Distinct().Count() > 1) yield break;
+        yield return GainsAbove[0]
+            ? $"At higher values of the {Solved.Input.Name} than these the {Measure} is above 0, at lower ones below."
+            : $"At lower values of the {Solved.Input.Name} than these the {Measure} is above 0, at higher ones below.";
     }
 }

@@ -1,0 +1,132 @@
+using Plotly.NET;
+
+namespace SolarEconomics.Charts;
+
+/// <summary>At which pairs of two inputs an amount is just 0, and on which side of them it gains.</summary>
+public static class BreakEvenChart
+{
+    private const int MostTicks = 6;
+
+    /// <summary>Draws a break-even line: the pairs found as points, joined where each step has one; the side that gains filled; and where the two inputs stand now.</summary>
+    /// <param name="line">The line; at least one step.</param>
+    /// <param name="options">Choices; the default draws for the notebook page.</param>
+    /// <remarks>Between two steps the line is drawn straight. A line without a point is drawn too: which side all of it lies on is an answer.</remarks>
+    public static SolarChart Chart(this BreakEvenLine line, BreakEvenChartOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        options ??= new BreakEvenChartOptions();
+        var finding = line.Say(options.Culture);
+        return new SolarChart("break-even", "Line chart", finding, Rows(line, finding, options),
+            ChartFrame.From(options, $"Where the {line.Measure} is 0", finding, "Solved at each point; between them the line is drawn straight."),
+            frame => Draw(line, options.FillsGains, frame));
+    }
+
+    private static GenericChart Draw(BreakEvenLine line, bool fills, ChartFrame frame)
+    {
+        var (theme, preset) = (frame.Theme, frame.Preset);
+        var (across, up) = (new InputAxis(line.Across, line.Currency, frame.Culture), new InputAxis(line.Solved, line.Currency, frame.Culture));
+        var view = new BreakEvenView(line);
+        var figure = new Figure(frame, new Room(up.Room(MostTicks), Below: 3.4));
+        if (fills && view.KnowsSides)
+        {
+            foreach (var outline in view.Gaining()) figure.Add("scatter", Outline(outline, across, up, theme));
+        }
+
+        foreach (var run in view.Runs())
+        {
+            figure.Add("scatter", new Fields
+            {
+                ["name"] = "just 0", ["mode"] = "lines", ["x"] = run.Select(p => across.At(p.Across)).ToArray(), ["y"] = run.Select(p => up.At(p.Solved)).ToArray(),
+                ["line"] = new Fields { ["color"] = theme.Ink, ["width"] = Math.Round(preset.LinePx, 1) }, ["hoverinfo"] = "skip",
+            });
+        }
+
+        Points(figure, line, across, up);
+        if (view.KnowsSides) Sides(figure, view, WordsOfNow(line), across, up);
+        Stands(figure, line, across, up);
+        figure.Unit(up.Words);
+        figure.Annotate(new Fields
+        {
+            ["name"] = "unit across", ["text"] = Sentences.Escape(across.Words), ["showarrow"] = false, ["align"] = "right", ["borderpad"] = 0,
+            ["xref"] = "paper", ["yref"] = "paper", ["x"] = 1, ["y"] = 0, ["xanchor"] = "right", ["yanchor"] = "top",
+            ["yshift"] = Math.Round(-preset.SmallTextPx * 1.9), ["font"] = Figure.Font(preset.SmallTextPx, theme.Soft),
+        });
+        figure.Axis("xaxis", new Fields(across.Fields(MostTicks)) { ["showgrid"] = false });
+        figure.Axis("yaxis", new Fields(up.Fields(MostTicks)) { ["gridcolor"] = theme.Line });
+        return figure.Finish(new Fields { ["showlegend"] = false, ["hovermode"] = "closest" });
+    }
+
+    private static Fields Outline(IReadOnlyList<(double Across, double Solved)> outline, InputAxis across, InputAxis up, ChartTheme theme) => new()
+    {
+        ["name"] = "gains", ["mode"] = "lines", ["x"] = outline.Select(p => across.At(p.Across)).ToArray(), ["y"] = outline.Select(p => up.At(p.Solved)).ToArray(),
+        ["line"] = new Fields { ["width"] = 0 }, ["fill"] = "toself", ["fillcolor"] = theme.Line, ["hoverinfo"] = "skip",
+    };
+
+    private static void Points(Figure figure, BreakEvenLine line, InputAxis across, InputAxis up)
+    {
+        if (line.Points.Count == 0) return;
+        var culture = figure.Frame.Culture;
+        figure.Add("scatter", new Fields
+        {
+            ["name"] = "solved", ["mode"] = "markers", ["x"] = line.Points.Select(p => across.At(p.Across)).ToArray(), ["y"] = line.Points.Select(p => up.At(p.Solved)).ToArray(),
+            ["marker"] = new Fields { ["color"] = figure.Theme.Ink, ["size"] = Math.Round(figure.Preset.LinePx * 2.4, 1) }, ["hoverinfo"] = "text",
+            ["hovertext"] = line.Points.Select(p => "Just 0 with " + Sentences.Escape(
+                $"{line.Across.Input.Name} {line.Across.Input.InWords(p.Across, line.Currency, culture)}, {line.Solved.Input.Name} {line.Solved.Input.InWords(p.Solved, line.Currency, culture)}")).ToArray(),
+        });
+    }
+
+    /// <summary>In words on each side what it means, so that the filling need not be known.</summary>
+    private static void Sides(Figure figure, BreakEvenView view, (double Across, double Solved)? now, InputAxis across, InputAxis up)
+    {
+        foreach (var (gains, word) in new[] { (true, "gains"), (false, "loses") })
+        {
+            if (view.Place(gains, now) is not { } at) continue;
+            figure.Annotate(new Fields
+            {
+                ["name"] = "side", ["text"] = word, ["showarrow"] = false, ["borderpad"] = 0, ["x"] = across.At(at.Across), ["y"] = up.At(at.Solved),
+                ["xanchor"] = "center", ["yanchor"] = "middle", ["font"] = Figure.Font(figure.Preset.TextPx, figure.Theme.Ink),
+            });
+        }
+    }
+
+    /// <summary>Where both inputs stand; outside the picture the words alone say it.</summary>
+    private static void Stands(Figure figure, BreakEvenLine line, InputAxis across, InputAxis up)
+    {
+        if (Now(line) is not { } now) return;
+        figure.Add("scatter", new Fields
+        {
+            ["name"] = "as it stands", ["mode"] = "markers", ["x"] = new[] { across.At(now.Across) }, ["y"] = new[] { up.At(now.Solved) }, ["cliponaxis"] = false,
+            ["marker"] = new Fields
+            {
+                ["symbol"] = "diamond", ["color"] = figure.Theme.Card, ["size"] = Math.Round(figure.Preset.LinePx * 4, 1),
+                ["line"] = new Fields { ["color"] = figure.Theme.Ink, ["width"] = Math.Round(figure.Preset.LinePx * 0.6, 1) },
+            },
+            ["hoverinfo"] = "text",
+            ["hovertext"] = new[] { Sentences.Escape($"As it stands: {line.Across.Input.InWords(now.Across, line.Currency, figure.Frame.Culture)}, {line.Solved.Input.InWords(now.Solved, line.Currency, figure.Frame.Culture)}") },
+        });
+        var (isLeft, isBelow) = Lean(line, now);
+        figure.Label("as it stands", across.At(now.Across), up.At(now.Solved), (isLeft ? "left" : "right") + (isBelow ? " below" : ""), strong: false, name: "as it stands");
+    }
+
+    private static (double Across, double Solved)? Now(BreakEvenLine line) =>
+        line.AsItStands is { } now && now.Across >= line.Across.Low && now.Across <= line.Across.High && now.Solved >= line.Solved.Low && now.Solved <= line.Solved.High ? now : null;
+
+    /// <summary>Where the words beside the pair that stands now have their middle, about.</summary>
+    private static (double Across, double Solved)? WordsOfNow(BreakEvenLine line)
+    {
+        if (Now(line) is not { } now) return null;
+        var (isLeft, isBelow) = Lean(line, now);
+        return (now.Across + ((isLeft ? -0.06 : 0.06) * (line.Across.High - line.Across.Low)), now.Solved + ((isBelow ? -0.04 : 0.04) * (line.Solved.High - line.Solved.Low)));
+    }
+
+    /// <summary>To which side of its pair the words lean, so that they stay in the picture.</summary>
+    private static (bool IsLeft, bool IsBelow) Lean(BreakEvenLine line, (double Across, double Solved) now) =>
+        ((now.Across - line.Across.Low) / (line.Across.High - line.Across.Low) > 0.75, (now.Solved - line.Solved.Low) / (line.Solved.High - line.Solved.Low) > 0.9);
+
+    /// <summary>The pairs, with the units of both inputs in the heading.</summary>
+    private static FindingTable Rows(BreakEvenLine line, Finding finding, BreakEvenChartOptions options)
+    {
+        var (across, up) = (new InputAxis(line.Across, line.Currency, options.Culture), new InputAxis(line.Solved, line.Currency, options.Culture));
+        return finding.Tables[0] with { Columns = [across.Words, up.Words] };
+    }
+}
