@@ -167,5 +167,5 @@ internal sealed class Figure(ChartFrame frame, Room room)
     }
 
     internal static string UnitOf(Money money) =>
-        string.Create(CultureInfo.InvariantCulture, $"{CurrencySign.Of(money.Currency)}, {(money.Basis.IsNominal ? "money of the day" : money.Basis.ToString())}");
+        string.Create(CultureInfo.InvariantCulture, $"{money.Currency.Sign}, {(money.Basis.IsNominal ? "money of the day" : money.Basis.ToString())}");
 }

@@ -15,7 +15,7 @@ internal sealed class InputAxis(DeclaredRange range, Currency currency, CultureI
     {
         InputUnit.SharePerYear => " (% a year)",
         InputUnit.Share => " (%)",
-        InputUnit.Money => $" ({CurrencySign.Of(currency)})",
+        InputUnit.Money => $" ({currency.Sign})",
         InputUnit.Years => " (years)",
         _ => " (a number)",
     };

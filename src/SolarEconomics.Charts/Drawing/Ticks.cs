@@ -26,7 +26,7 @@ internal static class Ticks
         var reach = ticks.Count == 0 ? 0 : ticks.Max(Math.Abs);
         var (unit, letter) = reach >= 2_000_000 ? (1_000_000m, "M") : reach >= 2_000 ? (1_000m, "k") : (1m, "");
         var digits = Enumerable.Range(0, 4).First(d => d == 3 || ticks.All(t => decimal.Round(t / unit, d) == t / unit));
-        var (before, after) = CurrencySign.Around(currency, culture);
+        var (before, after) = currency.SignAround(culture);
         var format = "N" + digits.ToString(CultureInfo.InvariantCulture);
         return [.. ticks.Select(t =>
             (t < 0 ? "\u2212" : "") + before + Math.Abs(t / unit).ToString(t == 0 ? "N0" : format, culture) + (t == 0 ? "" : letter) + after)];

@@ -24,7 +24,7 @@ internal readonly record struct MoneyStyle(int Digits, CultureInfo Culture)
     {
         var rounded = Math.Round(money.Amount, Digits, MidpointRounding.AwayFromZero);
         var number = Math.Abs(rounded).ToString("N" + (rounded == 0 ? 0 : Digits).ToString(CultureInfo.InvariantCulture), Culture);
-        var (before, after) = CurrencySign.Around(money.Currency, Culture);
+        var (before, after) = money.Currency.SignAround(Culture);
         return (rounded < 0 ? PeopleNumber.Minus : rounded > 0 ? plus : "") + before + number + after;
     }
 }

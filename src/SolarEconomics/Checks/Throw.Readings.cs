@@ -5,8 +5,12 @@ namespace SolarEconomics;
 
 internal static partial class Throw
 {
-    internal static RecordException NoFile(string path) =>
-        Refused(path.Length == 0 ? "no name" : path, $"no file (looked in {Directory.GetCurrentDirectory()})", "a file of readings. Check the name and the folder");
+    internal static RecordException NoFile(string path) => Missing(path, "a file of readings");
+
+    internal static RecordException NoPriceFile(string path) => Missing(path, "a table of starts and prices");
+
+    private static RecordException Missing(string path, string expected) =>
+        Refused(path.Length == 0 ? "no name" : path, $"no file (looked in {Directory.GetCurrentDirectory()})", $"{expected}. Check the name and the folder");
 
     internal static RecordException FolderInsteadOfFile(string path) =>
         Refused(path, "a folder", "a file of readings. Name the file inside it");

@@ -6,11 +6,6 @@ namespace SolarEconomics;
 /// <summary>Writes money, energy, years and dates for people, in the reader's culture. Values are rounded here and nowhere else.</summary>
 internal static class Wording
 {
-    private static readonly Dictionary<string, string> Symbols = new(StringComparer.Ordinal)
-    {
-        ["EUR"] = "€", ["USD"] = "$", ["GBP"] = "£", ["AUD"] = "$", ["NZD"] = "$", ["CAD"] = "$", ["JPY"] = "¥", ["INR"] = "₹", ["ZAR"] = "R",
-    };
-
     /// <summary>Whole units of the currency: <c>€1,234</c>; a minus sign, not a hyphen.</summary>
     internal static string Whole(Money money, CultureInfo culture) => Amount(money, "#,0", culture);
 
@@ -54,11 +49,11 @@ internal static class Wording
 
     private static string Amount(Money money, string format, CultureInfo culture)
     {
-        var symbol = Symbols.GetValueOrDefault(money.Currency.Code ?? "", money.Currency.Code + " ");
+        var (before, after) = money.Currency.SignAround(culture);
         var digits = Math.Abs(money.Amount).ToString(format, culture);
         // An amount that rounds to nothing carries no sign.
         var isNegative = money.Amount < 0 && digits.Any(c => c is >= '1' and <= '9');
-        return (isNegative ? "−" : "") + symbol + digits;
+        return (isNegative ? "−" : "") + before + digits + after;
     }
 
     internal static string Minus(string number) => number.Replace('-', '−');

@@ -2,7 +2,7 @@ namespace SolarEconomics;
 
 /// <summary>An ISO 4217 currency, by its three-letter code.</summary>
 /// <remarks>The <c>default</c> has no code. Source: money-1 (ISO 4217 list one).</remarks>
-public readonly record struct Currency
+public readonly partial record struct Currency
 {
     private Currency(string code) => Code = code;
 

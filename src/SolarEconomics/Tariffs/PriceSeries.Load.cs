@@ -19,7 +19,7 @@ public sealed partial class PriceSeries
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(zone);
-        if (!File.Exists(path)) throw Throw.NoFile(path);
+        if (!File.Exists(path)) throw Throw.NoPriceFile(path);
         var prices = new List<(Instant Start, double Price)>();
         var problems = new List<Problem>();
         using var text = new StreamReader(path);

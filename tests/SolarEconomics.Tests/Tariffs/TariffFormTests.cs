@@ -74,7 +74,8 @@ public sealed class TariffFormTests
         Assert.DoesNotContain(new string('x', 81), Tell($"2024-03-30 00:00,0.1\n{new string('x', 200)},1\n"), StringComparison.Ordinal);
         Assert.EndsWith("expected a table of start and price.", Tell("start,price\n2024-03-30 00:00,0.1\n"), StringComparison.Ordinal);
         File.Delete(Path.Combine(folder, "market.csv"));
-        Assert.Throws<RecordException>(() => PriceSeries.Load(Path.Combine(folder, "market.csv"), NodaTime.DateTimeZone.Utc));
+        var missing = Assert.Throws<RecordException>(() => PriceSeries.Load(Path.Combine(folder, "market.csv"), NodaTime.DateTimeZone.Utc));
+        Assert.Contains("expected a table of starts and prices", missing.Message, StringComparison.Ordinal);
     }
 
     private static string Of(string parts) => $"{{ \"version\": 1, \"currency\": \"EUR\", \"tariffs\": [ {{ \"name\": \"A\", \"from\": \"2024-01-01\", {parts} }} ] }}";

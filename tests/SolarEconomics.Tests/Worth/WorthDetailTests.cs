@@ -125,9 +125,9 @@ public sealed class WorthDetailTests
         Assert.Equal(["Value to date: from counters times one price to what it has been worth", "Counters × one price", "Worth so far"], [bridge.Title, bridge.StartLabel, bridge.EndLabel]);
         Assert.Equal(string.Join("\n",
         [
-            "The displays add up to 730 kWh; 730 kWh were made here and reached the board: €0.", "365 kWh were exported at the feed-in rate and 0 kWh lost; only the rest avoided a purchase: −€146.",
-            "The plant itself took 0 kWh, bought or taken from its own generation: €0.", "The prices in force at each hour, instead of one price of €0,50 a kWh for all time: −€73.",
-            "Tax on 0,0 % of the use is reclaimed, so avoiding it saved nothing: €0.", "Running, repairing and insuring the plant in the period: €0.",
+            "The displays add up to 730 kWh; 730 kWh were made here and reached the board: 0 €.", "365 kWh were exported at the feed-in rate and 0 kWh lost; only the rest avoided a purchase: −146 €.",
+            "The plant itself took 0 kWh, bought or taken from its own generation: 0 €.", "The prices in force at each hour, instead of one price of 0,50 € a kWh for all time: −73 €.",
+            "Tax on 0,0 % of the use is reclaimed, so avoiding it saved nothing: 0 €.", "Running, repairing and insuring the plant in the period: 0 €.",
         ]), string.Join('\n', bridge.Corrections.Select(c => c.Sentence.Replace('\u00a0', ' ').Replace('\u202f', ' '))));
         Assert.Equal(bridge.End.Amount, bridge.Start.Amount + bridge.Corrections.Sum(c => c.ShapleyPart.Amount));
     }

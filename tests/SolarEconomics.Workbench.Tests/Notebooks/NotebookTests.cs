@@ -45,7 +45,7 @@ public class NotebookTests
         Assert.True(run.ExitCode == 0, run.Said);
         Assert.StartsWith("114.49 AUD", run.Answer("bill"), StringComparison.Ordinal);
         Assert.Contains("270.7", run.Answer("records"), StringComparison.Ordinal);
-        Assert.StartsWith("at least $0", run.Answer("worth"), StringComparison.Ordinal);
+        Assert.StartsWith("at least A$0", run.Answer("worth"), StringComparison.Ordinal);
         Assert.Contains("cannot tell more", run.Answer("worth"), StringComparison.Ordinal);
         Assert.Contains("generation by interval", run.Answer("worth"), StringComparison.Ordinal);
     }
