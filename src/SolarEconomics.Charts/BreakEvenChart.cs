@@ -5,9 +5,7 @@ namespace SolarEconomics.Charts;
 /// <summary>At which pairs of two inputs an amount is just 0, and on which side of them it gains.</summary>
 public static class BreakEvenChart
 {
-    private const int MostTicks = 6;
-
-    /// <summary>Draws a break-even line: the pairs found as points, joined where each step has one; the side that gains filled; and where the two inputs stand now.</summary>
+    /// <summary>Draws a break-even line: the pairs found as points, joined where each step has one; the ground that gains filled; and where the two inputs stand now.</summary>
     /// <param name="line">The line; at least one step.</param>
     /// <param name="options">Choices; the default draws for the notebook page.</param>
     /// <remarks>Between two steps the line is drawn straight. A line without a point is drawn too: which side all of it lies on is an answer.</remarks>
@@ -17,7 +15,7 @@ public static class BreakEvenChart
         options ??= new BreakEvenChartOptions();
         var finding = line.Say(options.Culture);
         return new SolarChart("break-even", "Line chart", finding, Rows(line, finding, options),
-            ChartFrame.From(options, $"Where the {line.Measure} is 0", finding, "Solved at each point; between them the line is drawn straight."),
+            ChartFrame.From(options, $"Where the {line.Measure} {(AllLeap(line) ? "changes its sign" : "is 0")}", finding, "Solved at each point; between them the line is drawn straight."),
             frame => Draw(line, options.FillsGains, frame));
     }
 
@@ -26,13 +24,13 @@ public static class BreakEvenChart
         var (theme, preset) = (frame.Theme, frame.Preset);
         var (across, up) = (new InputAxis(line.Across, line.Currency, frame.Culture), new InputAxis(line.Solved, line.Currency, frame.Culture));
         var view = new BreakEvenView(line);
-        var figure = new Figure(frame, new Room(up.Room(MostTicks), Below: 3.4));
+        var figure = new Figure(frame, new Room(up.Room(), Below: 3.4));
         if (fills && view.KnowsSides)
         {
             foreach (var outline in view.Gaining()) figure.Add("scatter", Outline(outline, across, up, theme));
         }
 
-        foreach (var run in view.Runs())
+        foreach (var run in view.Lines())
         {
             figure.Add("scatter", new Fields
             {
@@ -42,8 +40,9 @@ public static class BreakEvenChart
         }
 
         Points(figure, line, across, up);
-        if (view.KnowsSides) Sides(figure, view, WordsOfNow(line), across, up);
-        Stands(figure, line, across, up);
+        var places = new BreakEvenPlaces(figure, line, view, across, up);
+        Stands(figure, line, across, up, places);
+        if (view.KnowsSides) Sides(figure, across, up, places);
         figure.Unit(up.Words);
         figure.Annotate(new Fields
         {
@@ -51,8 +50,8 @@ public static class BreakEvenChart
             ["xref"] = "paper", ["yref"] = "paper", ["x"] = 1, ["y"] = 0, ["xanchor"] = "right", ["yanchor"] = "top",
             ["yshift"] = Math.Round(-preset.SmallTextPx * 1.9), ["font"] = Figure.Font(preset.SmallTextPx, theme.Soft),
         });
-        figure.Axis("xaxis", new Fields(across.Fields(MostTicks)) { ["showgrid"] = false });
-        figure.Axis("yaxis", new Fields(up.Fields(MostTicks)) { ["gridcolor"] = theme.Line });
+        figure.Axis("xaxis", new Fields(across.Fields()) { ["showgrid"] = false });
+        figure.Axis("yaxis", new Fields(up.Fields()) { ["gridcolor"] = theme.Line });
         return figure.Finish(new Fields { ["showlegend"] = false, ["hovermode"] = "closest" });
     }
 
@@ -70,17 +69,17 @@ public static class BreakEvenChart
         {
             ["name"] = "solved", ["mode"] = "markers", ["x"] = line.Points.Select(p => across.At(p.Across)).ToArray(), ["y"] = line.Points.Select(p => up.At(p.Solved)).ToArray(),
             ["marker"] = new Fields { ["color"] = figure.Theme.Ink, ["size"] = Math.Round(figure.Preset.LinePx * 2.4, 1) }, ["hoverinfo"] = "text",
-            ["hovertext"] = line.Points.Select(p => "Just 0 with " + Sentences.Escape(
+            ["hovertext"] = line.Points.Select(p => (line.Jumps.Contains(p) ? "Changes its sign with " : "Just 0 with ") + Sentences.Escape(
                 $"{line.Across.Input.Name} {line.Across.Input.InWords(p.Across, line.Currency, culture)}, {line.Solved.Input.Name} {line.Solved.Input.InWords(p.Solved, line.Currency, culture)}")).ToArray(),
         });
     }
 
     /// <summary>In words on each side what it means, so that the filling need not be known.</summary>
-    private static void Sides(Figure figure, BreakEvenView view, (double Across, double Solved)? now, InputAxis across, InputAxis up)
+    private static void Sides(Figure figure, InputAxis across, InputAxis up, BreakEvenPlaces places)
     {
         foreach (var (gains, word) in new[] { (true, "gains"), (false, "loses") })
         {
-            if (view.Place(gains, now) is not { } at) continue;
+            if (places.Middle(word, gains) is not { } at) continue;
             figure.Annotate(new Fields
             {
                 ["name"] = "side", ["text"] = word, ["showarrow"] = false, ["borderpad"] = 0, ["x"] = across.At(at.Across), ["y"] = up.At(at.Solved),
@@ -90,7 +89,7 @@ public static class BreakEvenChart
     }
 
     /// <summary>Where both inputs stand; outside the picture the words alone say it.</summary>
-    private static void Stands(Figure figure, BreakEvenLine line, InputAxis across, InputAxis up)
+    private static void Stands(Figure figure, BreakEvenLine line, InputAxis across, InputAxis up, BreakEvenPlaces places)
     {
         if (Now(line) is not { } now) return;
         figure.Add("scatter", new Fields
@@ -104,24 +103,15 @@ public static class BreakEvenChart
             ["hoverinfo"] = "text",
             ["hovertext"] = new[] { Sentences.Escape($"As it stands: {line.Across.Input.InWords(now.Across, line.Currency, figure.Frame.Culture)}, {line.Solved.Input.InWords(now.Solved, line.Currency, figure.Frame.Culture)}") },
         });
-        var (isLeft, isBelow) = Lean(line, now);
-        figure.Label("as it stands", across.At(now.Across), up.At(now.Solved), (isLeft ? "left" : "right") + (isBelow ? " below" : ""), strong: false, name: "as it stands");
+        const string Words = "as it stands";
+        places.Keep(now, figure.Preset.LinePx * 2.2);
+        figure.Label(Words, across.At(now.Across), up.At(now.Solved), places.Side(Words, now), strong: false, name: Words);
     }
+
+    private static bool AllLeap(BreakEvenLine line) => line.Jumps.Count > 0 && line.Jumps.Count == line.Points.Count;
 
     private static (double Across, double Solved)? Now(BreakEvenLine line) =>
         line.AsItStands is { } now && now.Across >= line.Across.Low && now.Across <= line.Across.High && now.Solved >= line.Solved.Low && now.Solved <= line.Solved.High ? now : null;
-
-    /// <summary>Where the words beside the pair that stands now have their middle, about.</summary>
-    private static (double Across, double Solved)? WordsOfNow(BreakEvenLine line)
-    {
-        if (Now(line) is not { } now) return null;
-        var (isLeft, isBelow) = Lean(line, now);
-        return (now.Across + ((isLeft ? -0.06 : 0.06) * (line.Across.High - line.Across.Low)), now.Solved + ((isBelow ? -0.04 : 0.04) * (line.Solved.High - line.Solved.Low)));
-    }
-
-    /// <summary>To which side of its pair the words lean, so that they stay in the picture.</summary>
-    private static (bool IsLeft, bool IsBelow) Lean(BreakEvenLine line, (double Across, double Solved) now) =>
-        ((now.Across - line.Across.Low) / (line.Across.High - line.Across.Low) > 0.75, (now.Solved - line.Solved.Low) / (line.Solved.High - line.Solved.Low) > 0.9);
 
     /// <summary>The pairs, with the units of both inputs in the heading.</summary>
     private static FindingTable Rows(BreakEvenLine line, Finding finding, BreakEvenChartOptions options)

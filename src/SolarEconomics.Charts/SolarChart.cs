@@ -45,7 +45,7 @@ public sealed class SolarChart
     public string Words => Sentences.Join(Finding);
 
     /// <summary>What a person who does not see the picture is told: kind, heading and finding.</summary>
-    public string AltText => $"{Kind}: {Title}. {Words}";
+    public string AltText => $"{Kind}: {Sentences.Ended(Title)} {Words}";
 
     /// <summary>The figure as JSON: one object with plotly's <c>data</c>, <c>layout</c> and <c>config</c>.</summary>
     /// <remarks>The same on every machine and under every culture. Pure ASCII without angle brackets, so that it can stand inside a script element.
@@ -95,5 +95,5 @@ public sealed class SolarChart
     }
 
     /// <summary>The finding, as plain text.</summary>
-    public override string ToString() => $"{Title}. {Words}";
+    public override string ToString() => $"{Sentences.Ended(Title)} {Words}";
 }

@@ -1,106 +1,157 @@
 namespace SolarEconomics.Charts;
 
-/// <summary>The parts of a break-even line that a picture shows: runs of steps with one value each, and the side of them that gains.</summary>
-/// <remarks>A step with several values breaks a run: which of them belong together is not known, so they stand as points without a line.</remarks>
+/// <summary>What a picture shows of a break-even line: the line from step to step, and the ground on its side that gains.</summary>
+/// <remarks>A step with several values, with one that only touches 0, or one that was not looked into to the end is drawn as points alone: how it goes on
+/// beside them is not known.</remarks>
 internal sealed class BreakEvenView
 {
     private readonly BreakEvenLine _line;
-    private readonly List<Step> _steps = [];
+    private readonly (double Low, double High) _solved;
+    private readonly List<Section> _sections;
+    private readonly List<Piece> _pieces = [];
 
     internal BreakEvenView(BreakEvenLine line)
     {
         _line = line;
-        var byStep = line.Points.Select((p, i) => (p.Across, p.Solved, GainsAbove: i < line.GainsAbove.Count && line.GainsAbove[i]))
-            .GroupBy(p => p.Across).ToDictionary(g => g.Key, g => g.ToList());
-        // Where all of a step gains, all of it lies above a line at the lower edge.
-        var whole = line.AlwaysAbove.Select(at => (at, Gains: true)).Concat(line.AlwaysBelow.Select(at => (at, Gains: false))).ToDictionary(w => w.at, w => w.Gains);
-        foreach (var at in byStep.Keys.Concat(whole.Keys).Order())
-        {
-            if (byStep.TryGetValue(at, out var points) && points.Count == 1) _steps.Add(new Step(at, points[0].Solved, points[0].GainsAbove, IsPoint: true));
-            else if (whole.TryGetValue(at, out var gains)) _steps.Add(new Step(at, gains ? line.Solved.Low : line.Solved.High, GainsAbove: true, IsPoint: false));
-            else _steps.Add(new Step(at, double.NaN, GainsAbove: true, IsPoint: false));
-        }
-
-        AlignEdges();
+        _solved = (line.Solved.Low, line.Solved.High);
+        KnowsSides = line.GainsAbove.Count == line.Points.Count;
+        _sections = [.. SectionsOf(line)];
+        for (var i = 1; i < _sections.Count; i++) _pieces.AddRange(Between(_sections[i - 1], _sections[i]));
     }
+
+    private enum Kind { NotKnown, Crossed, AllGains, AllLoses }
 
     /// <summary>Whether it is known which side of each point gains.</summary>
-    internal bool KnowsSides => _line.GainsAbove.Count == _line.Points.Count;
+    internal bool KnowsSides { get; }
 
-    /// <summary>The line, run by run: steps beside each other with one value each.</summary>
-    internal IEnumerable<IReadOnlyList<(double Across, double Solved)>> Runs() =>
-        Split((a, b) => a.IsPoint && b.IsPoint && a.GainsAbove == b.GainsAbove, s => s.IsPoint).Select(run => run.Select(s => (s.At, s.Edge)).ToList());
-
-    /// <summary>What gains, as closed outlines: along the line and back along the edge of the picture.</summary>
-    internal IEnumerable<IReadOnlyList<(double Across, double Solved)>> Gaining() =>
-        Split((a, b) => a.GainsAbove == b.GainsAbove, s => !double.IsNaN(s.Edge)).Where(run => run.Count > 1).Select(run =>
-        {
-            var edge = run[0].GainsAbove ? _line.Solved.High : _line.Solved.Low;
-            return (IReadOnlyList<(double, double)>)[.. run.Select(s => (s.At, s.Edge)), (run[^1].At, edge), (run[0].At, edge), (run[0].At, run[0].Edge)];
-        });
-
-    /// <summary>A place for a word on the side that gains, or loses: high enough a stretch, and away from <paramref name="away"/>; none where there is too little room.</summary>
-    internal (double Across, double Solved)? Place(bool gains, (double Across, double Solved)? away)
+    /// <summary>The line, run by run.</summary>
+    internal IEnumerable<IReadOnlyList<(double Across, double Solved)>> Lines()
     {
-        var (best, room) = (((double, double)?)null, 0.15);
-        foreach (var step in Between())
+        var run = new List<(double, double)>();
+        foreach (var piece in _pieces.Where(p => p.Line.Count > 0))
         {
-            var (low, high) = step.GainsAbove == gains ? (step.Edge, _line.Solved.High) : (_line.Solved.Low, step.Edge);
-            var height = (high - low) / (_line.Solved.High - _line.Solved.Low);
-            foreach (var at in new[] { 0.5, 0.35, 0.65 }.Select(share => low + (share * (high - low))))
+            if (run.Count > 0 && run[^1] == piece.Line[0])
             {
-                var here = Math.Min(height, away is { } a ? 2 * Distance(step.At, at, a) : 1);
-                if (here > room) (best, room) = ((step.At, at), here);
-            }
-        }
-
-        return best;
-    }
-
-    private double Distance(double across, double solved, (double Across, double Solved) from) => Math.Max(
-        Math.Abs(across - from.Across) / (_line.Across.High - _line.Across.Low), Math.Abs(solved - from.Solved) / (_line.Solved.High - _line.Solved.Low));
-
-    /// <summary>Half way between two steps that belong together: a word there stands on one side of the line only.</summary>
-    private IEnumerable<Step> Between()
-    {
-        var (from, to) = (Share(0.1), Share(0.9));
-        return _steps.Zip(_steps.Skip(1))
-            .Where(pair => !double.IsNaN(pair.First.Edge) && !double.IsNaN(pair.Second.Edge) && pair.First.GainsAbove == pair.Second.GainsAbove)
-            .Select(pair => pair.First with { At = (pair.First.At + pair.Second.At) / 2, Edge = (pair.First.Edge + pair.Second.Edge) / 2 })
-            .Where(step => step.At >= from && step.At <= to);
-    }
-
-    private double Share(double share) => _line.Across.Low + (share * (_line.Across.High - _line.Across.Low));
-
-    /// <summary>A step that gains throughout stands below a line of higher gains and above one of lower gains: it takes the side of its neighbour.</summary>
-    private void AlignEdges()
-    {
-        if (_steps.Find(s => s.IsPoint) is not { IsPoint: true } first || first.GainsAbove) return;
-        for (var i = 0; i < _steps.Count; i++)
-        {
-            var step = _steps[i];
-            if (step.IsPoint || double.IsNaN(step.Edge)) continue;
-            _steps[i] = step with { Edge = step.Edge == _line.Solved.Low ? _line.Solved.High : _line.Solved.Low, GainsAbove = false };
-        }
-    }
-
-    private IEnumerable<List<Step>> Split(Func<Step, Step, bool> belong, Func<Step, bool> counts)
-    {
-        var run = new List<Step>();
-        foreach (var step in _steps)
-        {
-            if (run.Count > 0 && (!counts(step) || !belong(run[^1], step)))
-            {
-                yield return run;
-                run = [];
+                run.AddRange(piece.Line.Skip(1));
+                continue;
             }
 
-            if (counts(step)) run.Add(step);
+            if (run.Count > 0) yield return run;
+            run = [.. piece.Line];
         }
 
         if (run.Count > 0) yield return run;
     }
 
-    /// <summary>One step across, and where on it the side changes.</summary>
-    private readonly record struct Step(double At, double Edge, bool GainsAbove, bool IsPoint);
+    /// <summary>What gains, as closed outlines.</summary>
+    internal IEnumerable<IReadOnlyList<(double Across, double Solved)>> Gaining()
+    {
+        var (lower, upper) = (new List<(double, double)>(), new List<(double, double)>());
+        foreach (var piece in _pieces.Where(p => p.Lower.Count > 0))
+        {
+            if (lower.Count > 0 && lower[^1] == piece.Lower[0] && upper[^1] == piece.Upper[0])
+            {
+                lower.AddRange(piece.Lower.Skip(1));
+                upper.AddRange(piece.Upper.Skip(1));
+                continue;
+            }
+
+            if (lower.Count > 0) yield return Closed(lower, upper);
+            (lower, upper) = ([.. piece.Lower], [.. piece.Upper]);
+        }
+
+        if (lower.Count > 0) yield return Closed(lower, upper);
+    }
+
+    /// <summary>Half way between steps that belong together: the stretches that gain, or lose.</summary>
+    internal IEnumerable<(double Across, double Low, double High)> Stretches(bool gains) =>
+        _sections.Zip(_sections.Skip(1)).Where(pair => pair.First.Kind == pair.Second.Kind && pair.First.GainsAbove == pair.Second.GainsAbove && pair.First.Kind != Kind.NotKnown)
+            .Select(pair => pair.First with { At = (pair.First.At + pair.Second.At) / 2, Edge = (pair.First.Edge + pair.Second.Edge) / 2 })
+            .Select(s => s.Kind switch
+            {
+                Kind.Crossed => s.GainsAbove == gains ? (s.At, s.Edge, _solved.High) : (s.At, _solved.Low, s.Edge),
+                Kind.AllGains => (s.At, _solved.Low, gains ? _solved.High : _solved.Low),
+                _ => (s.At, _solved.Low, gains ? _solved.Low : _solved.High),
+            });
+
+    private static IEnumerable<Section> SectionsOf(BreakEvenLine line)
+    {
+        var sections = new SortedDictionary<double, Section>();
+        foreach (var at in line.AlwaysAbove) sections[at] = new Section(at, Kind.AllGains);
+        foreach (var at in line.AlwaysBelow) sections[at] = new Section(at, Kind.AllLoses);
+        foreach (var points in line.Points.Select((p, i) => (p.Across, p.Solved, GainsAbove: i < line.GainsAbove.Count ? line.GainsAbove[i] : true)).GroupBy(p => p.Across))
+        {
+            var first = points.First();
+            sections[points.Key] = points.Count() == 1 && first.GainsAbove is { } gains
+                ? new Section(points.Key, Kind.Crossed, first.Solved, gains) : new Section(points.Key, Kind.NotKnown);
+        }
+
+        foreach (var at in line.Unclear) sections[at] = new Section(at, Kind.NotKnown);
+        return sections.Values;
+    }
+
+    private IEnumerable<Piece> Between(Section a, Section b)
+    {
+        (double Across, double Solved)? low = Edge(a, b, _solved.Low), high = Edge(a, b, _solved.High);
+        return (a.Kind, b.Kind) switch
+        {
+            (Kind.NotKnown, _) or (_, Kind.NotKnown) => [],
+            (Kind.Crossed, Kind.Crossed) when a.GainsAbove == b.GainsAbove => [Along(a.Point, b.Point, a.GainsAbove)],
+            (Kind.Crossed, Kind.Crossed) => low is { } l && high is { } h ? Turned(a, b, l, h) : [],
+            (Kind.Crossed, _) => Leaving(a, b, low, high),
+            (_, Kind.Crossed) => Leaving(b, a, low, high).Select(p => p.Reversed()).Reverse(),
+            (Kind.AllGains, Kind.AllGains) => [Whole(a.At, b.At)],
+            (Kind.AllLoses, Kind.AllLoses) => [],
+            _ => low is { } l && high is { } h ? [Upright(a, b, l, h)] : [],
+        };
+    }
+
+    private (double Across, double Solved)? Edge(Section a, Section b, double solved)
+    {
+        var found = _line.Edges.Where(e => e.Solved == solved && e.Across >= a.At && e.Across <= b.At).ToList();
+        return found.Count == 1 ? found[0] : null;
+    }
+
+    private Piece Along((double Across, double Solved) a, (double Across, double Solved) b, bool gainsAbove) => gainsAbove
+        ? new Piece([a, b], [a, b], [(a.Across, _solved.High), (b.Across, _solved.High)])
+        : new Piece([a, b], [(a.Across, _solved.Low), (b.Across, _solved.Low)], [a, b]);
+
+    private Piece Whole(double from, double to) => new([], [(from, _solved.Low), (to, _solved.Low)], [(from, _solved.High), (to, _solved.High)]);
+
+    /// <summary>From a step that the line crosses to the edge at which it leaves, and on to a step that gains or loses throughout.</summary>
+    private IEnumerable<Piece> Leaving(Section crossed, Section whole, (double Across, double Solved)? low, (double Across, double Solved)? high)
+    {
+        var gains = whole.Kind == Kind.AllGains;
+        if ((gains == crossed.GainsAbove ? low : high) is not { } edge) yield break;
+        yield return Along(crossed.Point, edge, crossed.GainsAbove);
+        if (gains) yield return Whole(edge.Across, whole.At);
+    }
+
+    /// <summary>The line leaves by one edge and comes back by the other, with its sides exchanged.</summary>
+    private IEnumerable<Piece> Turned(Section a, Section b, (double Across, double Solved) low, (double Across, double Solved) high)
+    {
+        var isLowFirst = low.Across < high.Across;
+        var middle = new Section((low.Across + high.Across) / 2, isLowFirst == a.GainsAbove ? Kind.AllGains : Kind.AllLoses);
+        return Leaving(a, middle, low, high).Concat(Leaving(b, middle, low, high).Select(p => p.Reversed()).Reverse());
+    }
+
+    /// <summary>The line goes from edge to edge between two steps: the input solved for hardly matters.</summary>
+    private Piece Upright(Section a, Section b, (double Across, double Solved) low, (double Across, double Solved) high) => a.Kind == Kind.AllGains
+        ? new Piece([low, high], [(a.At, _solved.Low), low], [(a.At, _solved.High), high])
+        : new Piece([low, high], [low, (b.At, _solved.Low)], [high, (b.At, _solved.High)]);
+
+    private static List<(double Across, double Solved)> Closed(List<(double, double)> lower, List<(double, double)> upper) => [.. lower, .. Enumerable.Reverse(upper), lower[0]];
+
+    /// <summary>One step across: where the side changes on it, or which side all of it is.</summary>
+    private readonly record struct Section(double At, Kind Kind, double Edge = 0, bool GainsAbove = true)
+    {
+        internal (double Across, double Solved) Point => (At, Edge);
+    }
+
+    /// <summary>The line between two steps, and the ground that gains from below to above; each may be missing.</summary>
+    private sealed record Piece(
+        IReadOnlyList<(double Across, double Solved)> Line, IReadOnlyList<(double Across, double Solved)> Lower, IReadOnlyList<(double Across, double Solved)> Upper)
+    {
+        internal Piece Reversed() => new([.. Line.Reverse()], [.. Lower.Reverse()], [.. Upper.Reverse()]);
+    }
 }

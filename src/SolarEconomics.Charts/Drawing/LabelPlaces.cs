@@ -65,12 +65,4 @@ internal sealed class LabelPlaces(Figure figure, CashView view)
 
         internal bool IsBelow => Side.EndsWith("below", StringComparison.Ordinal);
     }
-
-    /// <summary>A box in shares of the plot, from its lower left corner.</summary>
-    private readonly record struct Box(double Left, double Low, double Right, double High)
-    {
-        internal bool IsInside => Left >= 0 && Low >= 0 && Right <= 1 && High <= 1;
-
-        internal bool Meets(Box other) => Left < other.Right && other.Left < Right && Low < other.High && other.Low < High;
-    }
 }

@@ -25,7 +25,7 @@ internal static class Ticks
     {
         var reach = ticks.Count == 0 ? 0 : ticks.Max(Math.Abs);
         var (unit, letter) = reach >= 2_000_000 ? (1_000_000m, "M") : reach >= 2_000 ? (1_000m, "k") : (1m, "");
-        var digits = Enumerable.Range(0, 4).First(d => d == 3 || ticks.All(t => decimal.Round(t / unit, d) == t / unit));
+        var digits = Enumerable.Range(0, 7).First(d => d == 6 || ticks.All(t => decimal.Round(t / unit, d) == t / unit));
         var (before, after) = currency.SignAround(culture);
         var format = "N" + digits.ToString(CultureInfo.InvariantCulture);
         return [.. ticks.Select(t =>

@@ -22,6 +22,9 @@ internal static class Sentences
         return text;
     }
 
+    /// <summary>A heading as a sentence: with a full stop where it does not ask.</summary>
+    internal static string Ended(string heading) => heading.EndsWith('?') || heading.EndsWith('.') ? heading : heading + ".";
+
     /// <summary>With a capital at the start of a sentence.</summary>
     internal static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 

@@ -17,7 +17,7 @@ internal static class Tags
         page.Append("<div class=\"sheet\"><table>").Element("caption", table.Caption).Append("<thead><tr>");
         foreach (var column in table.Columns) page.Append("<th scope=\"col\">").Append(Text(column)).Append("</th>");
         page.Append("</tr></thead>\n<tbody>\n");
-        var isNumber = table.Columns.Select((_, at) => table.Rows.All(row => at >= row.Count || LooksLikeNumber(row[at]))).ToList();
+        var isNumber = table.Columns.Select((_, at) => table.IsOfAmounts(at)).ToList();
         foreach (var row in table.Rows)
         {
             page.Append("<tr>");
@@ -26,7 +26,4 @@ internal static class Tags
         }
         return page.Append("</tbody></table></div>\n");
     }
-
-    /// <summary>A digit before any letter: an amount with its sign or currency; an empty cell counts as one.</summary>
-    private static bool LooksLikeNumber(string text) => text.Length == 0 || text.FirstOrDefault(char.IsLetterOrDigit) is >= '0' and <= '9';
 }

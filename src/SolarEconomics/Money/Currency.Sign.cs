@@ -5,7 +5,7 @@ namespace SolarEconomics;
 /// <content>How the currency is written beside a number.</content>
 public readonly partial record struct Currency
 {
-    /// <summary>The sign that people write: <c>€</c>, <c>US$</c>; the code where there is none, or where several currencies share it.</summary>
+    /// <summary>The sign that people write: <c>€</c>, <c>US$</c>; the code for all others. Empty without a code.</summary>
     public string Sign => Code switch
     {
         "EUR" => "€",
@@ -22,11 +22,12 @@ public readonly partial record struct Currency
 
     /// <summary>The sign as it stands before or after a number, with the blank between them: <c>("€", "")</c> in Ireland, <c>("", " €")</c> in Germany.</summary>
     /// <param name="culture">Whose way of writing; it says on which side the sign stands.</param>
-    /// <returns>One of the two is empty. The blank is one at which no line ends.</returns>
+    /// <returns>One of the two is empty, both where there is no code. The blank is one at which no line ends.</returns>
     public (string Before, string After) SignAround(CultureInfo culture)
     {
         ArgumentNullException.ThrowIfNull(culture);
-        var isWord = Sign.Length > 0 && char.IsLetter(Sign[^1]);
+        if (Sign.Length == 0) return ("", "");
+        var isWord = char.IsLetter(Sign[^1]);
         return culture.NumberFormat.CurrencyPositivePattern switch
         {
             0 => (isWord ? Sign + "\u00a0" : Sign, ""),

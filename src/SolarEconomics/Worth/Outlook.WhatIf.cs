@@ -106,28 +106,44 @@ public sealed partial class Outlook
         ArgumentNullException.ThrowIfNull(solved);
         Require.Within(steps, 2, 101, "steps");
         measure ??= OutlookMeasure.Npv;
-        var points = new List<(double, double)>();
-        var unclear = new List<double>();
         using var work = WorkProgress.Begin();
-        var (done, taken) = (0, 0);
-        var (above, below, gainsAbove) = (new List<double>(), new List<double>(), new List<bool>());
+        double Amount(double first, double second) => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second)));
+        var found = new List<(double At, ZerosFound Zeros, IReadOnlyList<bool?> Rises)>();
         foreach (var first in across.Steps(steps))
         {
-            work.Report((double)done++ / steps);
+            work.Report((double)found.Count / steps);
             cancel.ThrowIfCancellationRequested();
-            taken++;
-            double Amount(double second) => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second)));
-            var found = ZeroSearch.Along(solved, Amount);
-            points.AddRange(found.Zeros.Select(zero => (first, zero)));
-            gainsAbove.AddRange(found.AboveAfter(solved, Amount));
-            if (found.Zeros.Count == 0) (found.AtLow > 0 ? above : below).Add(first);
-            if (found.Unclear.Count > 0) unclear.Add(first);
+            var zeros = ZeroSearch.Along(solved, second => Amount(first, second));
+            found.Add((first, zeros, zeros.Rises(solved, second => Amount(first, second))));
         }
-        return new BreakEvenLine(measure.Name, across, solved, points, taken, Currency)
+        var sure = found.Where(f => f.Zeros.Zeros.Count == 0 && f.Zeros.Unclear.Count == 0).ToList();
+        return new BreakEvenLine(measure.Name, across, solved, [.. found.SelectMany(f => f.Zeros.Zeros.Select(z => (f.At, z)))], found.Count, Currency)
         {
-            Unclear = unclear, AlwaysAbove = above, AlwaysBelow = below, GainsAbove = gainsAbove,
+            Unclear = [.. found.Where(f => f.Zeros.Unclear.Count > 0).Select(f => f.At)],
+            AlwaysAbove = [.. sure.Where(f => f.Zeros.AtLow > 0).Select(f => f.At)],
+            AlwaysBelow = [.. sure.Where(f => f.Zeros.AtLow <= 0).Select(f => f.At)],
+            Jumps = [.. found.SelectMany(f => f.Zeros.Jumps.Select(z => (f.At, z)))],
+            GainsAbove = [.. found.SelectMany(f => f.Rises)],
+            Edges = [.. EdgesOf([.. found.Select(f => (f.At, f.Zeros))])],
             AsItStands = (across.Input.ReadFrom(this), solved.Input.ReadFrom(this)),
         };
+
+        // Between two steps on different sides of 0 at an end of the other range the line leaves by that end.
+        IEnumerable<(double, double)> EdgesOf(IReadOnlyList<(double At, ZerosFound Zeros)> all)
+        {
+            if (across.Input.IsWhole) yield break;
+            for (var i = 1; i < all.Count; i++)
+            {
+                var ((from, before), (to, after)) = (all[i - 1], all[i]);
+                foreach (var (end, changes) in new[] { (solved.Low, before.AtLow * after.AtLow < 0), (solved.High, before.AtHigh * after.AtHigh < 0) })
+                {
+                    if (!changes) continue;
+                    cancel.ThrowIfCancellationRequested();
+                    var zeros = ZeroSearch.Along(across.Input.Between(from, to), first => Amount(first, end)).Zeros;
+                    if (zeros.Count == 1) yield return (zeros[0], end);
+                }
+            }
+        }
     }
 
     /// <summary>Net present value with every digit.</summary>

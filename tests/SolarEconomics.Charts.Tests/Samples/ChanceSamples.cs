@@ -25,7 +25,7 @@ internal static class ChanceSamples
     internal static BreakEvenLine CostsAgainstRate() => new("net present value", OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.RunningCostsPerYear.Between(0, 600),
         [(0, 512), (0.02, 402), (0.04, 286), (0.06, 166), (0.08, 42)], 6, CashSamples.Euro)
     {
-        AlwaysBelow = [0.1], GainsAbove = [false, false, false, false, false], AsItStands = (0.03, 150),
+        AlwaysBelow = [0.1], Edges = [(0.087, 0)], GainsAbove = [false, false, false, false, false], AsItStands = (0.03, 150),
     };
 
     /// <summary>Two values at two of the steps, so that no line and no side is drawn there; what stands now lies at the edge.</summary>

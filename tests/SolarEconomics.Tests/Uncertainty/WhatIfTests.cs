@@ -106,7 +106,9 @@ public sealed class WhatIfTests
         var atTheEnd = Line(OutlookInput.PriceGrowth.Between(0, 0.25), o => 0.25 - o.Assumptions.PriceGrowth);
         Assert.Equal([false, false], atTheEnd.GainsAbove);
         Assert.Equal([true, true], Line(OutlookInput.PriceGrowth.Between(-0.25, 0), o => o.Assumptions.PriceGrowth).GainsAbove);
-        Assert.Equal([true, true], Line(OutlookInput.PriceGrowth.Between(-0.25, 0.25), o => o.Assumptions.PriceGrowth * o.Assumptions.PriceGrowth).GainsAbove);
+        var touching = Line(OutlookInput.PriceGrowth.Between(-0.25, 0.25), o => o.Assumptions.PriceGrowth * o.Assumptions.PriceGrowth);
+        Assert.Equal([null, null], touching.GainsAbove);
+        Assert.Contains("At 2 of the values the amount only touches 0 and lies on the same side of it below and above.", touching.Say(CultureInfo.InvariantCulture).Notes);
         Assert.Contains("At lower values of the import price growth than these the amount is above 0, at higher ones below.", atTheEnd.Say(CultureInfo.InvariantCulture).Notes);
         Assert.Contains(
             $"As it stands: discount rate {OutlookInput.DiscountRate.InWords(Outlook.Assumptions.DiscountRate, Outlook.Currency, CultureInfo.InvariantCulture)}, " +
@@ -126,6 +128,53 @@ public sealed class WhatIfTests
         var falling = Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.Horizon.Between(5, 20), 2, new OutlookMeasure("amount", o => zero - o.Assumptions.Years));
         Assert.Equal([found, found], falling.Points.Select(p => p.Solved));
         Assert.Equal([!gains, !gains], falling.GainsAbove);
+        Assert.Equal(zero != found ? 2 : 0, rising.Jumps.Count);
+        var said = rising.Say(CultureInfo.InvariantCulture);
+        Assert.Contains(zero != found ? "changes its sign" : "is just 0", said.Words, StringComparison.Ordinal);
+        Assert.Contains($"At {(zero != found ? "these and higher values of the horizon" : "higher values of the horizon than these")} the amount is above 0, at lower ones below.", said.Notes);
+        Assert.Equal(zero != found, said.Notes.Contains("From the horizon named on, the amount lies on the other side of 0; no whole number gives just 0."));
+    }
+
+    [Fact]
+    public void A_line_leaves_the_range_at_its_own_pair() // by hand: growth and rate add up to 12 %
+    {
+        var line = Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.PriceGrowth.Between(0, 0.1), 3,
+            new OutlookMeasure("amount", o => o.Assumptions.PriceGrowth + o.Assumptions.DiscountRate - 0.12));
+        Assert.Equal([0], line.AlwaysBelow);
+        var (across, solved) = Assert.Single(line.Edges);
+        Assert.Equal((0.02, 0.1), (Math.Round(across, 9), solved));
+        Assert.Equal([true, true], line.GainsAbove);
+    }
+
+    [Fact]
+    public void Where_the_input_solved_for_does_not_matter_the_line_stands_upright()
+    {
+        var line = Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.PriceGrowth.Between(0, 0.05), 3, new OutlookMeasure("amount", o => 0.07 - o.Assumptions.DiscountRate));
+        Assert.Equal([0, 0.05], line.AlwaysAbove);
+        Assert.Equal([0.1], line.AlwaysBelow);
+        Assert.Equal([(0.07, 0), (0.07, 0.05)], line.Edges.Select(e => (Math.Round(e.Across, 9), e.Solved)));
+        Assert.Contains("Between 5.0 % a year and 10.0 % a year of the discount rate the amount changes its sign whatever the import price growth from 0.0 % a year to 5.0 % a year: at 7.0 % a year.",
+            line.Say(CultureInfo.InvariantCulture).Notes);
+        Assert.Contains("from 5.0 % a year to 10.0 % a year", Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0.05, 0.1), OutlookInput.PriceGrowth.Between(0, 0.05), 2,
+            new OutlookMeasure("amount", _ => 1)).Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_step_that_was_not_looked_into_to_the_end_is_on_neither_side() // a wave that almost touches 0, twelve times over
+    {
+        var line = Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.YieldFactor.Between(0, 2), 2,
+            new OutlookMeasure("amount", o => 1.000001 + Math.Cos(12 * Math.PI * o.Assumptions.YieldFactor)));
+        Assert.Equal(2, line.Unclear.Count);
+        Assert.Empty(line.AlwaysAbove);
+        Assert.Empty(line.AlwaysBelow);
+    }
+
+    [Fact]
+    public void A_leap_is_no_zero()
+    {
+        var line = Outlook.BreakEvenLine(OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.YieldFactor.Between(0, 2), 2, new OutlookMeasure("amount", o => o.Assumptions.YieldFactor < 0.7 ? -1 : 1));
+        Assert.Equal(line.Points, line.Jumps);
+        Assert.Contains("It leaps over 0, so that no value gives just 0, with a future generation of 70.0 % at 0.0 % a year, 70.0 % at 10.0 % a year.", line.Say(CultureInfo.InvariantCulture).Notes);
     }
 
     [Fact]

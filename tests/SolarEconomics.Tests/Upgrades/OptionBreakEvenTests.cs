@@ -114,7 +114,7 @@ public sealed class OptionBreakEvenTests
         Assert.Contains("nearer to 0 at 1.0 % a year: a range that goes further down may hold a value.", nearer.Say(Plain).Words, StringComparison.Ordinal);
         var dear = OutlookMeasure.WorthOf(Doubled with { Swap = Doubled.Swap with { Cost = 9_000 } });
         Assert.Contains("nearer to 0 at 200.0 %, beyond which the input makes no sense.", Outlook.BreakEven(OutlookInput.YieldFactor.Between(0, 2), dear).Say(Plain).Words, StringComparison.Ordinal);
-        Assert.StartsWith("value of the future generation from 0.0 % to 200.0 % goes with a value of the discount rate from 0.0 % a year to 10.0 % a year at which the worth of",
+        Assert.StartsWith("value of the future generation that was tried from 0.0 % to 200.0 % goes with a value of the discount rate from 0.0 % a year to 10.0 % a year at which the worth of",
             Outlook.BreakEvenLine(OutlookInput.YieldFactor.Between(0, 2), OutlookInput.DiscountRate.Between(0, 0.1), 3, dear).Say(Plain).Words, StringComparison.Ordinal);
     }
 

@@ -1,15 +1,10 @@
 // rows.js: where the rows of a long table are: in the answer itself, or in the session, which is asked for them.
+import { valueOf } from "./amount.js";
 
 const quoted = (cell) => /[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
 
 /** Rows as a file of comma-separated values. */
 export const csvOf = (columns, rows) => [columns, ...rows].map((row) => row.map(quoted).join(",")).join("\r\n") + "\r\n";
-
-/** A text as a number, where it is one as people write them; the text itself otherwise. */
-function valueOf(text) {
-  const number = Number(text.replace("−", "-").replace(/[,\s%€$£]|[A-Za-z/]+$/g, ""));
-  return text.trim() === "" || Number.isNaN(number) ? text : number;
-}
 
 function compare(a, b) {
   if (typeof a === "number" && typeof b === "number") return a - b;

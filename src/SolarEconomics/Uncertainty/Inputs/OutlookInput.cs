@@ -135,6 +135,8 @@ public sealed class OutlookInput
     {
         InputUnit.SharePerYear => Wording.Percent(value, culture) + " a year",
         InputUnit.Share => Wording.Percent(value, culture),
+        // A price of some cents is not 0.
+        InputUnit.Money when Math.Abs(value) < 10 && value != Math.Truncate(value) => Wording.Price(Money.Nominal((decimal)value, currency), culture),
         InputUnit.Money => Wording.Whole(Money.Nominal((decimal)value, currency), culture),
         InputUnit.Years when IsWhole => Wording.Count((int)Math.Round(value), "year", culture),
         InputUnit.Years => Wording.Years(value, culture),

@@ -10,24 +10,29 @@ namespace SolarEconomics;
 internal sealed record ZerosFound(
     IReadOnlyList<double> Zeros, IReadOnlyList<double> Jumps, double AtLow, double AtHigh, int Looks, IReadOnlyList<(double Low, double High)> Unclear)
 {
-    /// <summary>For each zero, whether the function is above 0 between it and the next one, or the upper end.</summary>
-    /// <remarks>Where a zero is the upper end itself it is the other side of what lies before it.</remarks>
-    internal IReadOnlyList<bool> AboveAfter(DeclaredRange range, Func<double, double> value) =>
-        range.Input.IsWhole ? [.. Zeros.Select(z => AboveAfterWhole(z, range, value))] : [.. Zeros.Select((_, i) => AboveAfter(i, range, value))];
+    /// <summary>For each zero, whether the function is above 0 just above it and below 0 just below it (true), the other way round (false), or on one side of 0 both times (null).</summary>
+    /// <remarks>At an end of the range there is one side only, and the function is taken to cross. A whole input may leap over 0: then the value found is the first one on the other side.</remarks>
+    internal IReadOnlyList<bool?> Rises(DeclaredRange range, Func<double, double> value) =>
+        [.. Zeros.Select((zero, i) => range.Input.IsWhole ? Rises(zero, range, value) : Rises(i, range, value))];
 
-    private bool AboveAfter(int i, DeclaredRange range, Func<double, double> value)
+    private bool? Rises(int i, DeclaredRange range, Func<double, double> value)
     {
-        var next = i + 1 < Zeros.Count ? Zeros[i + 1] : range.High;
-        if (next > Zeros[i]) return value(Zeros[i] + ((next - Zeros[i]) / 2)) > 0;
-        var before = i > 0 ? Zeros[i - 1] : range.Low;
-        return value(before + ((Zeros[i] - before) / 2)) < 0;
+        var (zero, before, after) = (Zeros[i], i > 0 ? Zeros[i - 1] : range.Low, i + 1 < Zeros.Count ? Zeros[i + 1] : range.High);
+        return Rises(before < zero ? value(before + ((zero - before) / 2)) : null, after > zero ? value(zero + ((after - zero) / 2)) : null);
     }
 
-    /// <summary>A whole input leaps: the value found is the first one on the other side, and 0 only by chance.</summary>
-    private static bool AboveAfterWhole(double zero, DeclaredRange range, Func<double, double> value)
+    private static bool? Rises(double zero, DeclaredRange range, Func<double, double> value)
     {
         var there = value(zero);
-        if (there != 0) return there > 0;
-        return zero < range.High ? value(zero + 1) > 0 : value(zero - 1) < 0;
+        return there != 0 ? there > 0 : Rises(zero > range.Low ? value(zero - 1) : null, zero < range.High ? value(zero + 1) : null);
     }
+
+    private static bool? Rises(double? before, double? after) => (before, after) switch
+    {
+        (null, { } up) => up == 0 ? null : up > 0,
+        ({ } down, null) => down == 0 ? null : down < 0,
+        (< 0, > 0) => true,
+        (> 0, < 0) => false,
+        _ => null,
+    };
 }
