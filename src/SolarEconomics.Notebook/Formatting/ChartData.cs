@@ -11,7 +11,9 @@ internal static class ChartData
 
     internal static ShownValue Of(SolarChart chart)
     {
-        var finding = chart.Table.Columns.Count == 0 ? chart.Finding : chart.Finding with { Tables = [.. chart.Finding.Tables, chart.Table] };
+        // A chart of a finding's own table tells it once.
+        var finding = chart.Table.Columns.Count == 0 ? chart.Finding
+            : chart.Finding with { Tables = [.. chart.Finding.Tables.Where(t => t.Caption != chart.Table.Caption), chart.Table] };
         return new(
             new JsonObject
             {

@@ -8,6 +8,9 @@ namespace SolarEconomics;
 /// <param name="Rows">Cells, one list per row, as long as <paramref name="Columns"/>.</param>
 public sealed record FindingTable(string Caption, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<string>> Rows)
 {
+    // Longer is a sentence, even if it begins with a number.
+    private const int LongestAmount = 24;
+
     /// <summary>Whether a column holds amounts only, to be set flush right.</summary>
     /// <param name="column">Place of the column, from 0.</param>
     /// <returns>False for a column without an amount in it.</returns>
@@ -20,6 +23,7 @@ public sealed record FindingTable(string Caption, IReadOnlyList<string> Columns,
     /// <summary>An amount has a digit before any letter, but for the letters of a currency: <c>−US$5</c>, <c>CHF 5</c>.</summary>
     private static bool IsAmount(string cell)
     {
+        if (cell.Length > LongestAmount) return false;
         var rest = cell.AsSpan().TrimStart(" −–+-");
         var letters = rest.IndexOfAnyExcept(Capitals);
         if (letters is 1 or 2 && rest[letters] == '$') rest = rest[(letters + 1)..];

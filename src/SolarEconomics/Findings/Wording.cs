@@ -10,8 +10,10 @@ internal static class Wording
     internal static string Whole(Money money, CultureInfo culture) => Amount(money, "#,0", culture);
 
     /// <summary>With the smallest coin: <c>€1,234.50</c>.</summary>
-    internal static string Exact(Money money, CultureInfo culture) =>
-        Amount(money, money.Currency.MinorDigits == 0 ? "#,0" : "#,0." + new string('0', money.Currency.MinorDigits), culture);
+    internal static string Exact(Money money, CultureInfo culture) => Amount(money, CoinFormat(money.Currency), culture);
+
+    /// <summary>The number alone, with the digits of the smallest coin, for tables that name their currency: <c>−1,234.50</c>.</summary>
+    internal static string Plain(Money money, CultureInfo culture) => Number(money.Amount, CoinFormat(money.Currency), culture, "", "");
 
     /// <summary>A price: <c>€0.3124</c>.</summary>
     internal static string Price(Money money, CultureInfo culture) => Amount(money, "#,0.00##", culture);
@@ -47,12 +49,19 @@ internal static class Wording
     /// <summary>With a capital at the start of a sentence.</summary>
     internal static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
+    private static string CoinFormat(Currency currency) => currency.MinorDigits == 0 ? "#,0" : "#,0." + new string('0', currency.MinorDigits);
+
     private static string Amount(Money money, string format, CultureInfo culture)
     {
         var (before, after) = money.Currency.SignAround(culture);
-        var digits = Math.Abs(money.Amount).ToString(format, culture);
+        return Number(money.Amount, format, culture, before, after);
+    }
+
+    private static string Number(decimal amount, string format, CultureInfo culture, string before, string after)
+    {
+        var digits = Math.Abs(amount).ToString(format, culture);
         // An amount that rounds to nothing carries no sign.
-        var isNegative = money.Amount < 0 && digits.Any(c => c is >= '1' and <= '9');
+        var isNegative = amount < 0 && digits.Any(c => c is >= '1' and <= '9');
         return (isNegative ? "−" : "") + before + digits + after;
     }
 

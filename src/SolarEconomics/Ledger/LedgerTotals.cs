@@ -29,28 +29,26 @@ public sealed record LedgerTotals(
         ArgumentNullException.ThrowIfNull(culture);
         var unit = NetPaid.Currency.Code;
         return new Finding(
-            Print(NetPaid) + " " + unit,
-            $"was paid in all: {Print(Invested)} {unit} invested after grants and refunds, {Print(Running)} {unit} of running costs, " +
-            $"less {Print(Income)} {unit} received.")
+            Wording.Exact(NetPaid, culture),
+            $"was paid in all: {Wording.Exact(Invested, culture)} invested after grants and refunds, {Wording.Exact(Running, culture)} of running costs, " +
+            $"less {Wording.Exact(Income, culture)} received.")
         {
             Notes =
             [
                 NetPaid.Basis.IsNominal
                     ? "Money of the day on which it was paid; loan flows are left out."
                     : $"In money of {NetPaid.Basis.Year!.Value.ToString(CultureInfo.InvariantCulture)}, by the price index given; loan flows are left out.",
-                OwnHourRate is { } rate ? $"{OwnHours.ToString("#,0.#", culture)} own hours are counted at {Print(rate)} {unit} each."
+                OwnHourRate is { } rate ? $"{OwnHours.ToString("#,0.#", culture)} own hours are counted at {Wording.Exact(rate, culture)} each."
                     : OwnHours > 0 ? $"{OwnHours.ToString("#,0.#", culture)} own hours are not priced here." : "No own hours are entered.",
             ],
             Cautions = ["Not tax or credit advice."],
             Tables =
             [
                 new FindingTable($"By kind ({unit})", ["Kind", "Entries", "Sum"],
-                    [.. ByKind.Select(k => (IReadOnlyList<string>)[LedgerKinds.WordOf(k.Kind), k.Entries.ToString(culture), Print(k.Sum)])]),
+                    [.. ByKind.Select(k => (IReadOnlyList<string>)[LedgerKinds.WordOf(k.Kind), k.Entries.ToString(culture), Wording.Plain(k.Sum, culture)])]),
                 new FindingTable($"By device, received less paid ({unit})", ["Device", "Cash flow"],
-                    [.. ByDevice.Select(d => (IReadOnlyList<string>)[d.Device, Print(d.CashFlow)])]),
+                    [.. ByDevice.Select(d => (IReadOnlyList<string>)[d.Device, Wording.Plain(d.CashFlow, culture)])]),
             ],
         };
-
-        string Print(Money money) => money.Amount.ToString("#,0.00", culture);
     }
 }

@@ -16,7 +16,7 @@ public sealed record ReceiptTable(IReadOnlyList<(LedgerKind Kind, string Device,
         Tables =
         [
             new FindingTable($"Receipts by kind and device ({Currency}, money of the day)", ["Kind", "Device", "Entries", "Sum"],
-                [.. Rows.Select(r => (IReadOnlyList<string>)[LedgerKinds.WordOf(r.Kind), r.Device, r.Entries.ToString(culture), r.Sum.Amount.ToString("#,0.00", culture)])]),
+                [.. Rows.Select(r => (IReadOnlyList<string>)[LedgerKinds.WordOf(r.Kind), r.Device, r.Entries.ToString(culture), Wording.Plain(r.Sum, culture)])]),
         ],
         Cautions = [Cautions.Money],
     };

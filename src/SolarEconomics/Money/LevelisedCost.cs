@@ -30,9 +30,9 @@ public sealed record LevelisedCost(
             ? $"from {Wording.Day(first, culture)} to {Wording.Day(last, culture)}"
             : $"over {Wording.Count(Years, "year", culture)}";
         return new Finding(
-            PerKwh.Amount.ToString("0.0000", culture) + " " + PerKwh.Currency + "/kWh",
+            Wording.Price(PerKwh, culture) + " a kWh",
             $"is the {(PerKwh.Basis.IsNominal ? "nominal" : "real")} levelised cost per {kwh} {span}: " +
-            $"{PresentCost.Amount.ToString("#,0", culture)} {PresentCost.Currency} of costs over {DiscountedKwh.ToString("#,0", culture)} kWh, both discounted.")
+            $"{Wording.Whole(PresentCost, culture)} of costs over {DiscountedKwh.ToString("#,0", culture)} kWh, both discounted.")
         {
             Notes =
             [

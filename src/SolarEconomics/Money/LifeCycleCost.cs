@@ -22,17 +22,15 @@ public sealed record LifeCycleCost(
     {
         var span = Study is { } study ? $"from {Wording.Days(study, culture)}" : $"over {Wording.Count(Years, "year", culture)}";
         return new Finding(
-            Print(Total) + " " + Total.Currency,
-            $"is the life-cycle cost {span} in {(Study is null ? "today's value" : "value on the first day")}, {Print(PerYear)} {PerYear.Currency} a year.")
+            Wording.Exact(Total, culture),
+            $"is the life-cycle cost {span} in {(Study is null ? "today's value" : "value on the first day")}, {Wording.Exact(PerYear, culture)} a year.")
         {
             Notes = [$"Discount rate: {DiscountRate}. Prices: {Total.Basis}." + (DaysCounted is { } count ? $" Years are {DayCountWords.Say(count)}." : "")],
             Tables =
             [
                 new FindingTable($"Present cost ({Total.Currency})", ["Part", "Present cost"],
-                    [.. Parts.Select(p => (IReadOnlyList<string>)[p.Name, Print(p.PresentCost)])]),
+                    [.. Parts.Select(p => (IReadOnlyList<string>)[p.Name, Wording.Plain(p.PresentCost, culture)])]),
             ],
         };
-
-        string Print(Money amount) => amount.Amount.ToString("#,0.00", culture);
     }
 }

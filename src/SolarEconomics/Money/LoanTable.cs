@@ -18,8 +18,8 @@ public sealed partial record LoanTable(Loan Loan, IReadOnlyList<LoanRow> Rows) :
     {
         var unit = Loan.Amount.Currency.Code;
         return new Finding(
-            Print(TotalInterest.Amount) + " " + unit,
-            $"of interest and {Print(TotalFees.Amount)} {unit} of fees are paid on {Print(Loan.Amount.Amount)} {unit} " +
+            Wording.Exact(TotalInterest, culture),
+            $"of interest and {Wording.Exact(TotalFees, culture)} of fees are paid on {Wording.Exact(Loan.Amount, culture)} " +
             $"in {Wording.Count(Rows.Count, "payment", culture)}.")
         {
             Notes = [$"Interest and fees together cost {(Loan.EffectiveCost().PerYear * 100).ToString("0.00", culture)} % a year, effective."],
@@ -32,6 +32,6 @@ public sealed partial record LoanTable(Loan Loan, IReadOnlyList<LoanRow> Rows) :
             ],
         };
 
-        string Print(decimal amount) => amount.ToString("#,0.00", culture);
+        string Print(decimal amount) => Wording.Plain(Loan.Amount with { Amount = amount }, culture);
     }
 }

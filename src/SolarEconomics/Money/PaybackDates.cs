@@ -18,7 +18,7 @@ public sealed record PaybackDates(LocalDate? First, LocalDate? Lasting, Money At
     /// <inheritdoc/>
     public Finding Say(CultureInfo culture)
     {
-        var left = AtEnd.Amount.ToString("#,0.00", culture) + " " + AtEnd.Currency;
+        var left = Wording.Exact(AtEnd, culture);
         var finding = (First, Lasting) switch
         {
             (null, _) => new Finding("Not paid back", $"The sum after the last payment is {left}."),

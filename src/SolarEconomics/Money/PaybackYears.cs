@@ -16,7 +16,7 @@ public sealed record PaybackYears(double? First, double? Lasting, IReadOnlyList<
     public Finding Say(CultureInfo culture)
     {
         var last = Wording.Count(RunningSums.Count - 1, "year", culture);
-        var left = AtEnd.ToString("#,0.00", culture);
+        var left = Wording.Minus(AtEnd.ToString("#,0.00", culture));
         var (figure, words) = (First, Lasting) switch
         {
             (null, _) => ("Not paid back", $"within {last}: the sum after the last is {left}."),
@@ -30,7 +30,7 @@ public sealed record PaybackYears(double? First, double? Lasting, IReadOnlyList<
             Tables =
             [
                 new FindingTable("Sum by year (unit of the amounts)", ["Year", "Sum"],
-                    [.. RunningSums.Select((sum, year) => (IReadOnlyList<string>)[year.ToString(culture), sum.ToString("#,0.00", culture)])]),
+                    [.. RunningSums.Select((sum, year) => (IReadOnlyList<string>)[year.ToString(culture), Wording.Minus(sum.ToString("#,0.00", culture))])]),
             ],
         };
 

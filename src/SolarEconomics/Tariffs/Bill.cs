@@ -48,8 +48,8 @@ public sealed record Bill(DateSpan Period, string Tariff, IReadOnlyList<BillLine
     internal static IReadOnlyList<string> Row(BillLine line, CultureInfo culture) =>
     [
         line.Part, line.Quantity.ToString("#,0.###", culture), line.Unit, line.Rate.ToString("0.00####", culture),
-        line.Amount.Amount.ToString("N2", culture), line.Why,
+        Wording.Plain(line.Amount, culture), line.Why,
     ];
 
-    private static string Figure(Money money, CultureInfo culture) => money.Amount.ToString("N2", culture) + " " + money.Currency;
+    private static string Figure(Money money, CultureInfo culture) => Wording.Exact(money, culture);
 }

@@ -56,7 +56,7 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
         var days = Wording.Days(Days, culture);
         var covered = Wording.Percent(CoveredShare, culture);
         return new Finding(
-            Total is { } total ? total.Amount.ToString("N2", culture) + " " + Currency : "no total",
+            Total is { } total ? Wording.Exact(total, culture) : "no total",
             Total is null ? $"for {days}: the readings cover {covered} of these days. Add the missing readings, choose other days, or ask for an estimate."
             : IsEstimate ? $"to pay for {days}, as an estimate: the readings cover {covered}, the rest is the mean of the same time of day."
             : $"to pay for {days}, tax included.")
@@ -75,7 +75,7 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
     private FindingTable ByPeriod(CultureInfo culture) => new($"Bill by bill ({Currency})", ["days", "before tax", "tax", "to pay"],
         [.. Bills.Select(b => (IReadOnlyList<string>)[Wording.Days(b.Period, culture), Figure(b.TotalBeforeTax, culture), Figure(b.Tax, culture), Figure(b.Total, culture)])]);
 
-    private static string Figure(Money money, CultureInfo culture) => money.Amount.ToString("N2", culture);
+    private static string Figure(Money money, CultureInfo culture) => Wording.Plain(money, culture);
 
     /// <summary>Lines added up are read aloud as one: how many there are, what they come to, and the first as it stands.</summary>
     private static string WhyOf(IReadOnlyList<BillLine> lines) => string.Create(CultureInfo.InvariantCulture,

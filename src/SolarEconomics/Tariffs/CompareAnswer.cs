@@ -113,5 +113,5 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
 
     private static string Text(Money money) => money.Amount.ToString("0.00##########", CultureInfo.InvariantCulture);
 
-    private static string Figure(Money money, CultureInfo culture) => money.Amount.ToString("N2", culture) + " " + money.Currency;
+    private static string Figure(Money money, CultureInfo culture) => Wording.Exact(money, culture);
 }

@@ -82,7 +82,7 @@ public sealed class MarginalTable : IFinding
     {
         ArgumentNullException.ThrowIfNull(culture);
         var (least, most) = (Cells.MinBy(c => c.Generated)!, Cells.MaxBy(c => c.Generated)!);
-        string Price(double worth) => worth.ToString("0.000", culture) + " " + Currency;
+        string Price(double worth) => Wording.Price(Money.Nominal(Math.Round((decimal)worth, 3), Currency), culture);
         return new Finding(Price(most.Generated), $"is what one more kWh is worth at its best, {At(most, culture)}; at its least it is {Price(least.Generated)}, {At(least, culture)}.")
         {
             Notes = [$"Finite difference of {DifferenceKwh.ToString("0.###", culture)} kWh in each hour of each month, on bills without rounding; tax included."],

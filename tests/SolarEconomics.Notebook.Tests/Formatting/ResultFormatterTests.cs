@@ -71,6 +71,14 @@ public sealed class ResultFormatterTests
         Assert.NotNull(ResultFormatter.Format(drawing, Irish).Data["application/vnd.plotly.v1+json"]);
     }
 
+    [Fact]
+    public void A_chart_of_a_finding_s_own_table_tells_it_once()
+    {
+        var line = new BreakEvenLine("net present value", OutlookInput.DiscountRate.Between(0, 0.1), OutlookInput.YieldFactor.Between(0, 2), [(0, 0.5), (0.1, 1.5)], 2, Currency.Of("EUR"));
+        var html = MultilineText.Read(ResultFormatter.Format(line.Chart(), Irish).Data["text/html"]);
+        Assert.Equal(1, html.Split("<caption>Where the net present value is 0").Length - 1);
+    }
+
     [Theory]
     [InlineData("en-IE", "1234.5")]
     [InlineData("de-DE", "1234,5")]

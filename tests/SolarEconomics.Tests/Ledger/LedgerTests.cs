@@ -64,8 +64,8 @@ public sealed class LedgerTests
     public void A_ledger_says_itself_without_the_owners_words()
     {
         var finding = Read(Small).Say(CultureInfo.InvariantCulture);
-        Assert.Equal("3,290.50 EUR", finding.Figure);
-        Assert.Equal("was paid in all: 3,200.00 EUR invested after grants and refunds, 180.50 EUR of running costs, less 90.00 EUR received.", finding.Words);
+        Assert.Equal("€3,290.50", finding.Figure);
+        Assert.Equal("was paid in all: €3,200.00 invested after grants and refunds, €180.50 of running costs, less €90.00 received.", finding.Words);
         Assert.DoesNotContain(finding.Tables.SelectMany(t => t.Rows).SelectMany(r => r), cell => cell.Contains("second-hand", StringComparison.Ordinal));
     }
 

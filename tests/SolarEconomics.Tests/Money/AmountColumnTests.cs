@@ -28,6 +28,7 @@ public class AmountColumnTests
     [InlineData("CHF")]
     [InlineData("$")]
     [InlineData("A$")]
+    [InlineData("31 days of being connected at 1.118273 AUD a day.")]
     [InlineData("roof 2")]
     [InlineData("")]
     [InlineData("–")]

@@ -53,7 +53,7 @@ public sealed class DatedFlowTests
         Assert.Equal(9100 / 6000.0, (double)cost.PerKwh.Amount, 1e-12);
         Assert.Equal(1, cost.Years);
         var finding = cost.Say(CultureInfo.InvariantCulture);
-        Assert.Equal("is the nominal levelised cost per delivered kWh from 1 Jan 2021 to 1 Jan 2022: 9,100 EUR of costs over 6,000 kWh, both discounted.", finding.Words);
+        Assert.Equal("is the nominal levelised cost per delivered kWh from 1 Jan 2021 to 1 Jan 2022: €9,100 of costs over 6,000 kWh, both discounted.", finding.Words);
         Assert.Equal("Discount rate: 6.00 % a year, nominal. Years are actual days over 365.", finding.Notes[0]);
     }
 
@@ -80,7 +80,7 @@ public sealed class DatedFlowTests
         Assert.Equal([80, 20], cost.Parts.Select(p => Math.Round((double)p.PresentCost.Amount, 9)));
         Assert.Equal(100 / ((1 - (1 / 1.21)) / 0.1), (double)cost.PerYear.Amount, 1e-9);
         var finding = cost.Say(CultureInfo.InvariantCulture);
-        Assert.Equal("is the life-cycle cost from 1 Jan 2021 to 31 Dec 2022 in value on the first day, 57.62 EUR a year.", finding.Words);
+        Assert.Equal("is the life-cycle cost from 1 Jan 2021 to 31 Dec 2022 in value on the first day, €57.62 a year.", finding.Words);
         Assert.Equal(["Discount rate: 10.00 % a year, nominal. Prices: nominal. Years are actual days over 365."], finding.Notes);
         Assert.Equal("Found array from 2021-01-01 to 2023-01-01 in a study from 2021-01-01 to 2022-12-31, expected a study of a day or more and no payment before or after it. " +
             "Lengthen the study, or end the part with a residual value.",

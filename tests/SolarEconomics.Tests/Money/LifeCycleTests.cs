@@ -20,8 +20,8 @@ public sealed class LifeCycleTests
     {
         var cost = TimeValue.Lcoe(MoneyFlow.Nominal(Eur, -9000, -90), [0, 6000], Rate.Nominal(0.06), EnergyCounted.Delivered);
         var finding = cost.Say(CultureInfo.InvariantCulture);
-        Assert.Equal("1.6050 EUR/kWh", finding.Figure); // by hand: (9000 + 90/1.06) / (6000/1.06)
-        Assert.Equal("is the nominal levelised cost per delivered kWh over 1 year: 9,085 EUR of costs over 5,660 kWh, both discounted.", finding.Words);
+        Assert.Equal("€1.605 a kWh", finding.Figure); // by hand: (9000 + 90/1.06) / (6000/1.06)
+        Assert.Equal("is the nominal levelised cost per delivered kWh over 1 year: €9,085 of costs over 5,660 kWh, both discounted.", finding.Words);
         Assert.Contains(finding.Notes, n => n.Contains("6.00 % a year, nominal", StringComparison.Ordinal));
     }
 

@@ -41,8 +41,8 @@ public sealed class MoneyWordsTests
             ("panels", MoneyFlow.Nominal(Eur, -1000, 0, 0)), ("upkeep", MoneyFlow.Nominal(Eur, 0, -100, -100)));
         var finding = cost.Say(CultureInfo.InvariantCulture);
         // By hand: 1000 + 100/1.05 + 100/1.1025 = 1185.94; over 1/1.05 + 1/1.1025 = 1.85941 that is 637.80 a year.
-        Assert.Equal("1,185.94 EUR", finding.Figure);
-        Assert.Equal("is the life-cycle cost over 2 years in today's value, 637.80 EUR a year.", finding.Words);
+        Assert.Equal("€1,185.94", finding.Figure);
+        Assert.Equal("is the life-cycle cost over 2 years in today's value, €637.80 a year.", finding.Words);
         Assert.Equal(["Discount rate: 5.00 % a year, nominal. Prices: nominal."], finding.Notes);
         var table = Assert.Single(finding.Tables);
         Assert.Equal("Present cost (EUR)", table.Caption);
@@ -55,7 +55,7 @@ public sealed class MoneyWordsTests
     {
         var real = MoneyFlow.Of(PriceBasis.RealOf(2026), Eur, -9000, -90);
         var finding = TimeValue.Lcoe(real, [0, 6000], Rate.Real(0.06), EnergyCounted.GeneratedAc).Say(CultureInfo.InvariantCulture);
-        Assert.Equal("is the real levelised cost per generated AC kWh over 1 year: 9,085 EUR of costs over 5,660 kWh, both discounted.", finding.Words);
+        Assert.Equal("is the real levelised cost per generated AC kWh over 1 year: €9,085 of costs over 5,660 kWh, both discounted.", finding.Words);
         Assert.Equal(
             [
                 "Discount rate: 6.00 % a year, real.",
@@ -76,8 +76,8 @@ public sealed class MoneyWordsTests
         Assert.Equal([510.03m, 410.03m, 308.01m], table.Rows.Select(r => r.Paid));
         Assert.Equal((22.07m, 36m), (table.TotalInterest.Amount, table.TotalFees.Amount));
         var finding = table.Say(CultureInfo.InvariantCulture);
-        Assert.Equal("22.07 EUR", finding.Figure);
-        Assert.Equal("of interest and 36.00 EUR of fees are paid on 1,200.00 EUR in 3 payments.", finding.Words);
+        Assert.Equal("€22.07", finding.Figure);
+        Assert.Equal("of interest and €36.00 of fees are paid on €1,200.00 in 3 payments.", finding.Words);
         // 1,170 is got; 510.03, 410.03 and 308.01 are paid: the rate at which both are worth the same, found by halving.
         var (low, high) = (0.0, 1.0);
         while (high - low > 1e-14)

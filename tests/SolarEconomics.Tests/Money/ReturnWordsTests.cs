@@ -31,8 +31,8 @@ public sealed class ReturnWordsTests
 
     [Theory]
     [InlineData(new double[] { -100, 40, 40, 40 }, "2.5 years", "until what was paid has come back; the sum after 3 years is 20.00.")]
-    [InlineData(new double[] { -100, 40, 40, 10 }, "Not paid back", "within 3 years: the sum after the last is -10.00.")]
-    [InlineData(new double[] { -100, 100, -50, 20 }, "Not paid back for good", "within 3 years: the sum reaches 0 after 1.0 years, falls below it again, and is -30.00 after the last.")]
+    [InlineData(new double[] { -100, 40, 40, 10 }, "Not paid back", "within 3 years: the sum after the last is −10.00.")]
+    [InlineData(new double[] { -100, 100, -50, 20 }, "Not paid back for good", "within 3 years: the sum reaches 0 after 1.0 years, falls below it again, and is −30.00 after the last.")]
     [InlineData(new double[] { -100, 100, -50, 100 }, "2.5 years", "until what was paid has come back for good. It reaches 0 first after 1.0 years and falls below again; after 3 years the sum is 50.00.")]
     public void A_payback_says_first_lasting_and_never(double[] flow, string figure, string words)
     {
@@ -42,10 +42,10 @@ public sealed class ReturnWordsTests
     }
 
     [Theory]
-    [InlineData(new[] { -100, 60, 60 }, "1 Mar 2024", "is the day on which what was paid has come back; the sum after the last payment is 20.00 EUR.")]
-    [InlineData(new[] { -100, 60, 30 }, "Not paid back", "The sum after the last payment is -10.00 EUR.")]
-    [InlineData(new[] { -100, 110, -30 }, "Not paid back for good", "The sum reaches 0 on 1 Feb 2024, falls below it again, and is -20.00 EUR after the last payment.")]
-    [InlineData(new[] { -100, 110, -30, 40 }, "1 Apr 2024", "is the day from which on what was paid has come back for good. It had come back first on 1 Feb 2024; the sum after the last payment is 20.00 EUR.")]
+    [InlineData(new[] { -100, 60, 60 }, "1 Mar 2024", "is the day on which what was paid has come back; the sum after the last payment is €20.00.")]
+    [InlineData(new[] { -100, 60, 30 }, "Not paid back", "The sum after the last payment is −€10.00.")]
+    [InlineData(new[] { -100, 110, -30 }, "Not paid back for good", "The sum reaches 0 on 1 Feb 2024, falls below it again, and is −€20.00 after the last payment.")]
+    [InlineData(new[] { -100, 110, -30, 40 }, "1 Apr 2024", "is the day from which on what was paid has come back for good. It had come back first on 1 Feb 2024; the sum after the last payment is €20.00.")]
     public void A_payback_of_dated_payments_says_its_days(int[] amounts, string figure, string words)
     {
         var flow = DatedMoneyFlow.InOrder(Eur, PriceBasis.Nominal, amounts.Select((a, i) => new DatedAmount(new LocalDate(2024, 1 + i, 1), a)));

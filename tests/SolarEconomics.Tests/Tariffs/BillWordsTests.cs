@@ -16,8 +16,8 @@ public sealed class BillWordsTests
     {
         // 30 days at 0.50 and 1,200 kWh at 0.25: 315, and 31.50 tax; 100 kWh sent at 0.10.
         var said = OneBill.Of(Standard, kwh: 1200, exportKwh: 100).Say(Plain);
-        Assert.Equal("336.50 EUR", said.Figure);
-        Assert.Equal("to pay for 1 Apr 2024 to 30 Apr 2024 on \"Standard\": 305.00 EUR and 31.50 EUR tax.", said.Words);
+        Assert.Equal("€336.50", said.Figure);
+        Assert.Equal("to pay for 1 Apr 2024 to 30 Apr 2024 on \"Standard\": €305.00 and €31.50 tax.", said.Words);
         Assert.Equal(["Every line, the tax and the total are rounded half up to 2 digits."], said.Notes);
         Assert.Equal([Bill.Caution], said.Cautions);
         var table = Assert.Single(said.Tables);
@@ -27,7 +27,7 @@ public sealed class BillWordsTests
         [
             ["supply charge", "30", "day", "0.50", "15.00", "30 days of being connected at 0.50 EUR a day, before 10 % tax."],
             ["import", "1,200", "kWh", "0.25", "300.00", "1,200 kWh taken from the grid (at any hour) at 0.25 EUR a kWh, before 10 % tax."],
-            ["export", "100", "kWh", "0.10", "-10.00", "100 kWh sent to the grid (at any hour) at 0.10 EUR a kWh, free of tax."],
+            ["export", "100", "kWh", "0.10", "−10.00", "100 kWh sent to the grid (at any hour) at 0.10 EUR a kWh, free of tax."],
         ], table.Rows);
         Assert.Throws<ArgumentNullException>(() => OneBill.Of(Standard, 1).Say(null!));
     }
@@ -44,7 +44,7 @@ public sealed class BillWordsTests
     public void An_answer_that_covers_its_days_says_the_total_and_its_notes()
     {
         var said = Ask(hours: 24 * 30).Answer().Say(Plain);
-        Assert.Equal(("214.50 EUR", "to pay for 1 Apr 2024 to 30 Apr 2024, tax included."), (said.Figure, said.Words));
+        Assert.Equal(("€214.50", "to pay for 1 Apr 2024 to 30 Apr 2024, tax included."), (said.Figure, said.Words));
         Assert.Equal("The bill, line by line (EUR)", Assert.Single(said.Tables).Caption);
         Assert.Equal("Every line, the tax and the total are rounded half up to 2 digits.", said.Notes[0]);
         Assert.Equal([Bill.Caution], said.Cautions);
@@ -60,7 +60,7 @@ public sealed class BillWordsTests
         Assert.Equal("no total", open.Say(Plain).Figure);
         Assert.Equal("for 1 Apr 2024 to 30 Apr 2024: the readings cover 80.0 % of these days. Add the missing readings, choose other days, or ask for an estimate.", open.Say(Plain).Words);
         var estimate = (ask with { EstimateWhereMissing = true }).Answer();
-        Assert.Equal("214.50 EUR", estimate.Say(Plain).Figure);
+        Assert.Equal("€214.50", estimate.Say(Plain).Figure);
         Assert.Equal("to pay for 1 Apr 2024 to 30 Apr 2024, as an estimate: the readings cover 80.0 %, the rest is the mean of the same time of day.", estimate.Say(Plain).Words);
     }
 

@@ -26,13 +26,13 @@ public sealed class CompareTests
     {
         var said = new CompareRequest(Choices, Years((1000, 0), (400, 600)), Utc).Answer().Say(System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal(("flat", "is the cheapest on these readings, but ties with timed: they differ by no more than the difference swings from year to year."), (said.Figure, said.Words));
-        Assert.Contains("Chosen on year 1, flat costs 80.00 EUR more than the best in year 2, timed.", said.Notes);
+        Assert.Contains("Chosen on year 1, flat costs €80.00 more than the best in year 2, timed.", said.Notes);
         Assert.Contains("A tie: the mean yearly difference is no larger than its range over the years.", said.Notes);
         Assert.Equal(["tariff", "total", "difference", "tie", "remark"], said.Tables[0].Columns);
-        Assert.Equal([["flat", "600.00 EUR", "0.00 EUR", "tie", ""], ["timed", "620.00 EUR", "20.00 EUR", "tie", ""], ["dear", "1,000.00 EUR", "400.00 EUR", "", ""]], said.Tables[0].Rows);
+        Assert.Equal([["flat", "€600.00", "€0.00", "tie", ""], ["timed", "€620.00", "€20.00", "tie", ""], ["dear", "€1,000.00", "€400.00", "", ""]], said.Tables[0].Rows);
         Assert.Equal([Bill.Caution], said.Cautions);
         var year = new CompareRequest(Choices, Years((1000, 0)), Utc).Answer().Say(System.Globalization.CultureInfo.InvariantCulture);
-        Assert.Equal("is the cheapest on these readings: 100.00 EUR less than timed.", year.Words);
+        Assert.Equal("is the cheapest on these readings: €100.00 less than timed.", year.Words);
         var only = new CompareRequest([Choices[0]], Years((1000, 0)), Utc).Answer().Say(System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal(("dear", "is the only tariff given."), (only.Figure, only.Words));
     }

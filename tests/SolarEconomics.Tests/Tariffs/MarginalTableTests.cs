@@ -25,7 +25,7 @@ public sealed class MarginalTableTests
             Assert.Equal(worth, cell.Used, 7);
         }
         Assert.Equal(0.55 - 0.08, table.WorthOfMoving(17, 12), 7);
-        Assert.StartsWith("is what one more kWh is worth at its best, May at 17:00; at its least it is 0.080 EUR", table.Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
+        Assert.StartsWith("is what one more kWh is worth at its best, May at 17:00; at its least it is €0.08,", table.Say(CultureInfo.InvariantCulture).Words, StringComparison.Ordinal);
     }
 
     [Fact]

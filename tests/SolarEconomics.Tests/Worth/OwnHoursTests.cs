@@ -91,7 +91,7 @@ public sealed class OwnHoursTests
         Assert.Equal("The same without own hours, counted here at €20.00 each", rows[^1][0]);
         Assert.Contains($"Own hours count at €20.00 each, ahead at their mean so far. Without them the net present value is {Wording.Whole(Free.Outlook(YearSite.Plain).Npv, CultureInfo.InvariantCulture)}.",
             Paid.Outlook(YearSite.Plain).Say(CultureInfo.InvariantCulture).Notes);
-        Assert.Contains("14 own hours are counted at 20.00 EUR each.", Paid.Ledger!.Say(CultureInfo.InvariantCulture).Notes);
+        Assert.Contains("14 own hours are counted at €20.00 each.", Paid.Ledger!.Say(CultureInfo.InvariantCulture).Notes);
     }
 
     [Fact]

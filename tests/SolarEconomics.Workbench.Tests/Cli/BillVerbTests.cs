@@ -50,7 +50,7 @@ public sealed class BillVerbTests : IDisposable
     public async Task A_bill_for_people_says_why_and_what_to_check()
     {
         var (_, said, _) = await RunAsync("bill", "--tariff", Plan, "--readings", Month);
-        Assert.StartsWith("114.49 AUD to pay", said, StringComparison.Ordinal);
+        Assert.StartsWith("A$114.49 to pay", said, StringComparison.Ordinal);
         Assert.Contains("taken from the grid (every day, 15:00–21:00) at 0.341909 AUD a kWh", said, StringComparison.Ordinal);
         Assert.Contains(Bill.Caution, said, StringComparison.Ordinal);
     }

@@ -43,7 +43,7 @@ public class NotebookTests
         // Bill as the sample's own README states it: 104.078956 before tax, 114.49 with 10 % tax.
         var run = await HeadlessRun.Of("03-real-household.ipynb");
         Assert.True(run.ExitCode == 0, run.Said);
-        Assert.StartsWith("114.49 AUD", run.Answer("bill"), StringComparison.Ordinal);
+        Assert.StartsWith("A$114.49", run.Answer("bill"), StringComparison.Ordinal);
         Assert.Contains("270.7", run.Answer("records"), StringComparison.Ordinal);
         Assert.StartsWith("at least A$0", run.Answer("worth"), StringComparison.Ordinal);
         Assert.Contains("cannot tell more", run.Answer("worth"), StringComparison.Ordinal);
