@@ -35,13 +35,26 @@ public class CurrencySignTests
         Assert.Equal("1.234\u00a0¥", Wording.Exact(Money.Nominal(1_234, Currency.Of("JPY")), german));
     }
 
-    [Fact]
-    public void Every_currency_has_a_sign_and_shared_ones_are_told_apart()
+    [Theory]
+    [InlineData(0, "€5", "CHF 5")]
+    [InlineData(1, "5€", "5 CHF")]
+    [InlineData(2, "€ 5", "CHF 5")]
+    [InlineData(3, "5 €", "5 CHF")]
+    public void Each_of_the_four_places_is_kept(int pattern, string euros, string francs) // the four are those of .NET's CurrencyPositivePattern; a code always has its blank
     {
+        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.CurrencyPositivePattern = pattern;
+        Assert.Equal(euros, Wording.Whole(Money.Nominal(5, Currency.Of("EUR")), culture).Replace('\u00a0', ' '));
+        Assert.Equal(francs, Wording.Whole(Money.Nominal(5, Currency.Of("CHF")), culture).Replace('\u00a0', ' '));
+        Assert.Equal(("", ""), default(Currency).SignAround(culture));
+    }
+
+    [Fact]
+    public void Signs_are_those_in_use_and_shared_ones_are_told_apart()
+    {
+        string[] codes = ["EUR", "GBP", "INR", "JPY", "USD", "AUD", "CAD", "NZD", "ZAR", "CHF", "MXN"];
+        Assert.Equal(["€", "£", "₹", "¥", "US$", "A$", "C$", "NZ$", "R", "CHF", "MXN"], codes.Select(c => Currency.Of(c).Sign));
         Assert.Equal("", default(Currency).Sign);
-        var signs = new[] { "USD", "AUD", "CAD", "NZD", "EUR", "GBP", "INR", "JPY", "ZAR", "CHF", "MXN" }.Select(c => Currency.Of(c).Sign).ToList();
-        Assert.Equal(signs.Count, signs.Distinct().Count());
-        Assert.Equal("MXN", Currency.Of("MXN").Sign);
-        Assert.Throws<ArgumentNullException>(() => Currency.Of("EUR").SignAround(null!));
+        Assert.Equal("culture", Assert.Throws<ArgumentNullException>(() => Currency.Of("EUR").SignAround(null!)).ParamName);
     }
 }

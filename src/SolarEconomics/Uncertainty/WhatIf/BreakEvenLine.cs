@@ -77,7 +77,7 @@ public sealed record BreakEvenLine(
         foreach (var (a, b) in steps.Zip(steps.Skip(1)))
         {
             if (a.Gains is not { } from || b.Gains is not { } to || from == to) continue;
-            var at = Edges.Where(e => e.Across >= a.At && e.Across <= b.At).Select(e => first(e.Across)).Distinct().ToList();
+            var at = Edges.Where(e => e.Across >= a.At && e.Across <= b.At).Select(e => first(e.Across)).Distinct(StringComparer.Ordinal).ToList();
             yield return $"Between {first(a.At)} and {first(b.At)} of the {Across.Input.Name} the {Measure} changes its sign whatever the {Solved.Input.Name} {span}{(at.Count == 0 ? "" : $": at {string.Join(" to ", at)}")}.";
         }
     }
