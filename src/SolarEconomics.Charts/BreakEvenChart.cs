@@ -14,8 +14,11 @@ public static class BreakEvenChart
         ArgumentNullException.ThrowIfNull(line);
         options ??= new BreakEvenChartOptions();
         var finding = line.Say(options.Culture);
-        return new SolarChart("break-even", "Line chart", finding, Rows(line, finding, options),
-            ChartFrame.From(options, $"Where the {line.Measure} {(AllLeap(line) ? "changes its sign" : "is 0")}", finding, "Solved at each point; between them the line is drawn straight."),
+        var pairs = finding.Tables[0];
+        // The axes' words say the units of both columns.
+        var table = pairs with { Columns = [new InputAxis(line.Across, line.Currency, options.Culture).Words, new InputAxis(line.Solved, line.Currency, options.Culture).Words] };
+        return new SolarChart("break-even", "Line chart", finding, table,
+            ChartFrame.From(options, pairs.Caption, finding, "Solved at each point; between them the line is drawn straight."),
             frame => Draw(line, options.FillsGains, frame));
     }
 
@@ -24,17 +27,22 @@ public static class BreakEvenChart
         var (theme, preset) = (frame.Theme, frame.Preset);
         var (across, up) = (new InputAxis(line.Across, line.Currency, frame.Culture), new InputAxis(line.Solved, line.Currency, frame.Culture));
         var view = new BreakEvenView(line);
-        var figure = new Figure(frame, new Room(up.Room(), Below: 3.4));
+        var figure = new Figure(frame, new Room(up.Room, Below: 3.4));
         if (fills && view.KnowsSides)
         {
-            foreach (var outline in view.Gaining()) figure.Add("scatter", Outline(outline, across, up, theme));
+            foreach (var outline in view.Gaining())
+            {
+                figure.Add("scatter", new Fields(Trace("gains", "lines", outline, across, up))
+                {
+                    ["line"] = new Fields { ["width"] = 0 }, ["fill"] = "toself", ["fillcolor"] = theme.Line, ["hoverinfo"] = "skip",
+                });
+            }
         }
 
         foreach (var run in view.Lines())
         {
-            figure.Add("scatter", new Fields
+            figure.Add("scatter", new Fields(Trace("just 0", "lines", run, across, up))
             {
-                ["name"] = "just 0", ["mode"] = "lines", ["x"] = run.Select(p => across.At(p.Across)).ToArray(), ["y"] = run.Select(p => up.At(p.Solved)).ToArray(),
                 ["line"] = new Fields { ["color"] = theme.Ink, ["width"] = Math.Round(preset.LinePx, 1) }, ["hoverinfo"] = "skip",
             });
         }
@@ -50,24 +58,23 @@ public static class BreakEvenChart
             ["xref"] = "paper", ["yref"] = "paper", ["x"] = 1, ["y"] = 0, ["xanchor"] = "right", ["yanchor"] = "top",
             ["yshift"] = Math.Round(-preset.SmallTextPx * 1.9), ["font"] = Figure.Font(preset.SmallTextPx, theme.Soft),
         });
-        figure.Axis("xaxis", new Fields(across.Fields()) { ["showgrid"] = false });
-        figure.Axis("yaxis", new Fields(up.Fields()) { ["gridcolor"] = theme.Line });
+        figure.Axis("xaxis", new Fields(across.Fields) { ["showgrid"] = false });
+        figure.Axis("yaxis", new Fields(up.Fields) { ["gridcolor"] = theme.Line });
         return figure.Finish(new Fields { ["showlegend"] = false, ["hovermode"] = "closest" });
     }
 
-    private static Fields Outline(IReadOnlyList<(double Across, double Solved)> outline, InputAxis across, InputAxis up, ChartTheme theme) => new()
+    /// <summary>What all traces begin with: pairs in the units of both axes.</summary>
+    private static Fields Trace(string name, string mode, IReadOnlyList<(double Across, double Solved)> pairs, InputAxis across, InputAxis up) => new()
     {
-        ["name"] = "gains", ["mode"] = "lines", ["x"] = outline.Select(p => across.At(p.Across)).ToArray(), ["y"] = outline.Select(p => up.At(p.Solved)).ToArray(),
-        ["line"] = new Fields { ["width"] = 0 }, ["fill"] = "toself", ["fillcolor"] = theme.Line, ["hoverinfo"] = "skip",
+        ["name"] = name, ["mode"] = mode, ["x"] = pairs.Select(p => across.At(p.Across)).ToArray(), ["y"] = pairs.Select(p => up.At(p.Solved)).ToArray(),
     };
 
     private static void Points(Figure figure, BreakEvenLine line, InputAxis across, InputAxis up)
     {
         if (line.Points.Count == 0) return;
         var culture = figure.Frame.Culture;
-        figure.Add("scatter", new Fields
+        figure.Add("scatter", new Fields(Trace("solved", "markers", line.Points, across, up))
         {
-            ["name"] = "solved", ["mode"] = "markers", ["x"] = line.Points.Select(p => across.At(p.Across)).ToArray(), ["y"] = line.Points.Select(p => up.At(p.Solved)).ToArray(),
             ["marker"] = new Fields { ["color"] = figure.Theme.Ink, ["size"] = Math.Round(figure.Preset.LinePx * 2.4, 1) }, ["hoverinfo"] = "text",
             ["hovertext"] = line.Points.Select(p => (line.Jumps.Contains(p) ? "Changes its sign with " : "Just 0 with ") + Sentences.Escape(
                 $"{line.Across.Input.Name} {line.Across.Input.InWords(p.Across, line.Currency, culture)}, {line.Solved.Input.Name} {line.Solved.Input.InWords(p.Solved, line.Currency, culture)}")).ToArray(),
@@ -92,31 +99,23 @@ public static class BreakEvenChart
     private static void Stands(Figure figure, BreakEvenLine line, InputAxis across, InputAxis up, BreakEvenPlaces places)
     {
         if (Now(line) is not { } now) return;
-        figure.Add("scatter", new Fields
+        const string Words = "as it stands";
+        var culture = figure.Frame.Culture;
+        figure.Add("scatter", new Fields(Trace(Words, "markers", [now], across, up))
         {
-            ["name"] = "as it stands", ["mode"] = "markers", ["x"] = new[] { across.At(now.Across) }, ["y"] = new[] { up.At(now.Solved) }, ["cliponaxis"] = false,
+            ["cliponaxis"] = false,
             ["marker"] = new Fields
             {
                 ["symbol"] = "diamond", ["color"] = figure.Theme.Card, ["size"] = Math.Round(figure.Preset.LinePx * 4, 1),
                 ["line"] = new Fields { ["color"] = figure.Theme.Ink, ["width"] = Math.Round(figure.Preset.LinePx * 0.6, 1) },
             },
             ["hoverinfo"] = "text",
-            ["hovertext"] = new[] { Sentences.Escape($"As it stands: {line.Across.Input.InWords(now.Across, line.Currency, figure.Frame.Culture)}, {line.Solved.Input.InWords(now.Solved, line.Currency, figure.Frame.Culture)}") },
+            ["hovertext"] = new[] { Sentences.Escape($"As it stands: {line.Across.Input.InWords(now.Across, line.Currency, culture)}, {line.Solved.Input.InWords(now.Solved, line.Currency, culture)}") },
         });
-        const string Words = "as it stands";
         places.Keep(now, figure.Preset.LinePx * 2.2);
         figure.Label(Words, across.At(now.Across), up.At(now.Solved), places.Side(Words, now), strong: false, name: Words);
     }
 
-    private static bool AllLeap(BreakEvenLine line) => line.Jumps.Count > 0 && line.Jumps.Count == line.Points.Count;
-
     private static (double Across, double Solved)? Now(BreakEvenLine line) =>
         line.AsItStands is { } now && now.Across >= line.Across.Low && now.Across <= line.Across.High && now.Solved >= line.Solved.Low && now.Solved <= line.Solved.High ? now : null;
-
-    /// <summary>The pairs, with the units of both inputs in the heading.</summary>
-    private static FindingTable Rows(BreakEvenLine line, Finding finding, BreakEvenChartOptions options)
-    {
-        var (across, up) = (new InputAxis(line.Across, line.Currency, options.Culture), new InputAxis(line.Solved, line.Currency, options.Culture));
-        return finding.Tables[0] with { Columns = [across.Words, up.Words] };
-    }
 }

@@ -20,8 +20,7 @@ public sealed class BreakEvenChartTests
     [Fact]
     public void A_line_that_stands_upright_parts_the_picture()
     {
-        var upright = Line with { AlwaysAbove = [0, 0.05], AlwaysBelow = [0.1], GainsAbove = [], Edges = [(0.07, 0), (0.075, 600)] };
-        upright = new BreakEvenLine(upright.Measure, upright.Across, upright.Solved, [], 3, upright.Currency) { AlwaysAbove = upright.AlwaysAbove, AlwaysBelow = upright.AlwaysBelow, Edges = upright.Edges };
+        var upright = new BreakEvenLine(Line.Measure, Line.Across, Line.Solved, [], 3, Line.Currency) { AlwaysAbove = [0, 0.05], AlwaysBelow = [0.1], Edges = [(0.07, 0), (0.075, 600)] };
         Assert.Equal([(0, 0), (5, 0), (7, 0), (7.5, 600), (5, 600), (0, 600), (0, 0)], Assert.Single(Ground(upright)));
         var other = upright with { AlwaysAbove = [0.1], AlwaysBelow = [0, 0.05] };
         Assert.Equal([(7, 0), (10, 0), (10, 600), (7.5, 600), (7, 0)], Assert.Single(Ground(other)));

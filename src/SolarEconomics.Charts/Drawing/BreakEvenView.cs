@@ -99,7 +99,7 @@ internal sealed class BreakEvenView
             (Kind.Crossed, Kind.Crossed) when a.GainsAbove == b.GainsAbove => [Along(a.Point, b.Point, a.GainsAbove)],
             (Kind.Crossed, Kind.Crossed) => low is { } l && high is { } h ? Turned(a, b, l, h) : [],
             (Kind.Crossed, _) => Leaving(a, b, low, high),
-            (_, Kind.Crossed) => Leaving(b, a, low, high).Select(p => p.Reversed()).Reverse(),
+            (_, Kind.Crossed) => Returning(a, b, low, high),
             (Kind.AllGains, Kind.AllGains) => [Whole(a.At, b.At)],
             (Kind.AllLoses, Kind.AllLoses) => [],
             _ => low is { } l && high is { } h ? [Upright(a, b, l, h)] : [],
@@ -127,12 +127,16 @@ internal sealed class BreakEvenView
         if (gains) yield return Whole(edge.Across, whole.At);
     }
 
+    /// <summary>The same the other way: from a step that gains or loses throughout by the edge to one that the line crosses.</summary>
+    private IEnumerable<Piece> Returning(Section whole, Section crossed, (double Across, double Solved)? low, (double Across, double Solved)? high) =>
+        Leaving(crossed, whole, low, high).Select(p => p.Reversed()).Reverse();
+
     /// <summary>The line leaves by one edge and comes back by the other, with its sides exchanged.</summary>
     private IEnumerable<Piece> Turned(Section a, Section b, (double Across, double Solved) low, (double Across, double Solved) high)
     {
         var isLowFirst = low.Across < high.Across;
         var middle = new Section((low.Across + high.Across) / 2, isLowFirst == a.GainsAbove ? Kind.AllGains : Kind.AllLoses);
-        return Leaving(a, middle, low, high).Concat(Leaving(b, middle, low, high).Select(p => p.Reversed()).Reverse());
+        return Leaving(a, middle, low, high).Concat(Returning(middle, b, low, high));
     }
 
     /// <summary>The line goes from edge to edge between two steps: the input solved for hardly matters.</summary>

@@ -10,6 +10,7 @@ public sealed record FindingTable(string Caption, IReadOnlyList<string> Columns,
 {
     // Longer is a sentence, even if it begins with a number.
     private const int LongestAmount = 24;
+    private static readonly SearchValues<char> s_capitals = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZ");
 
     /// <summary>Whether a column holds amounts only, to be set flush right.</summary>
     /// <param name="column">Place of the column, from 0.</param>
@@ -25,7 +26,7 @@ public sealed record FindingTable(string Caption, IReadOnlyList<string> Columns,
     {
         if (cell.Length > LongestAmount) return false;
         var rest = cell.AsSpan().TrimStart(" −–+-");
-        var letters = rest.IndexOfAnyExcept(Capitals);
+        var letters = rest.IndexOfAnyExcept(s_capitals);
         if (letters is 1 or 2 && rest[letters] == '$') rest = rest[(letters + 1)..];
         // A code of a currency has a blank behind it at which no line ends; the name of a device has not.
         else if (letters is 1 or 3 && rest[letters] == '\u00a0') rest = rest[(letters + 1)..];
@@ -38,6 +39,4 @@ public sealed record FindingTable(string Caption, IReadOnlyList<string> Columns,
     }
 
     private static bool IsMissing(string cell) => cell is "" or "–" or "—";
-
-    private static SearchValues<char> Capitals { get; } = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZ");
 }

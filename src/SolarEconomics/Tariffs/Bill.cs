@@ -32,8 +32,8 @@ public sealed record Bill(DateSpan Period, string Tariff, IReadOnlyList<BillLine
     public Finding Say(CultureInfo culture)
     {
         ArgumentNullException.ThrowIfNull(culture);
-        return new Finding(Figure(Total, culture),
-            $"to pay for {Wording.Days(Period, culture)} on \"{Tariff}\": {Figure(TotalBeforeTax, culture)} and {Figure(Tax, culture)} tax.")
+        return new Finding(Wording.Exact(Total, culture),
+            $"to pay for {Wording.Days(Period, culture)} on \"{Tariff}\": {Wording.Exact(TotalBeforeTax, culture)} and {Wording.Exact(Tax, culture)} tax.")
         {
             Notes = Notes,
             Cautions = [Caution],
@@ -50,6 +50,4 @@ public sealed record Bill(DateSpan Period, string Tariff, IReadOnlyList<BillLine
         line.Part, line.Quantity.ToString("#,0.###", culture), line.Unit, line.Rate.ToString("0.00####", culture),
         Wording.Plain(line.Amount, culture), line.Why,
     ];
-
-    private static string Figure(Money money, CultureInfo culture) => Wording.Exact(money, culture);
 }

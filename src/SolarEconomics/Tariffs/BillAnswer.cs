@@ -73,9 +73,7 @@ public sealed partial record BillAnswer(DateSpan Days, Currency Currency, IReadO
     }
 
     private FindingTable ByPeriod(CultureInfo culture) => new($"Bill by bill ({Currency})", ["days", "before tax", "tax", "to pay"],
-        [.. Bills.Select(b => (IReadOnlyList<string>)[Wording.Days(b.Period, culture), Figure(b.TotalBeforeTax, culture), Figure(b.Tax, culture), Figure(b.Total, culture)])]);
-
-    private static string Figure(Money money, CultureInfo culture) => Wording.Plain(money, culture);
+        [.. Bills.Select(b => (IReadOnlyList<string>)[Wording.Days(b.Period, culture), Wording.Plain(b.TotalBeforeTax, culture), Wording.Plain(b.Tax, culture), Wording.Plain(b.Total, culture)])]);
 
     /// <summary>Lines added up are read aloud as one: how many there are, what they come to, and the first as it stands.</summary>
     private static string WhyOf(IReadOnlyList<BillLine> lines) => string.Create(CultureInfo.InvariantCulture,

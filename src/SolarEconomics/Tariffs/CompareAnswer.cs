@@ -52,13 +52,13 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
             return new Finding("no ranks", $"The readings cover {CoveredShare.ToString("P1", culture)} of {Wording.Days(Days, culture)}. Add the missing readings, choose other days, or ask for an estimate.") { Cautions = [Bill.Caution] };
         var words = Ranks.Count == 1 ? "is the only tariff given."
             : Ranks[0].Tie ? $"is the cheapest on these readings, but ties with {DayWords.And([.. Ranks.Skip(1).Where(r => r.Tie).Select(r => r.Name)])}: they differ by no more than the difference swings from year to year."
-            : $"is the cheapest on these readings: {Figure(Ranks[1].Difference, culture)} less than {Ranks[1].Name}.";
+            : $"is the cheapest on these readings: {Wording.Exact(Ranks[1].Difference, culture)} less than {Ranks[1].Name}.";
         return new Finding(Ranks[0].Name, words + ChangeWords(culture))
         {
             Notes = [.. Notes(culture)],
             Cautions = [Bill.Caution],
             Tables = [new FindingTable($"Bills for {Wording.Days(Days, culture)}", ["tariff", "total", "difference", "tie", "remark"],
-                [.. Ranks.Select(r => (IReadOnlyList<string>)[r.Name, Figure(r.Total, culture), Figure(r.Difference, culture), r.Tie ? "tie" : "", r.Remark])])],
+                [.. Ranks.Select(r => (IReadOnlyList<string>)[r.Name, Wording.Exact(r.Total, culture), Wording.Exact(r.Difference, culture), r.Tie ? "tie" : "", r.Remark])])],
         };
     }
 
@@ -104,7 +104,7 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
         foreach (var regret in Regrets)
             yield return $"Chosen on year {(regret.Year - 1).ToString(culture)}, {regret.Chosen} " + (regret.Cost.Amount == 0
                 ? $"is the cheapest in year {regret.Year.ToString(culture)} too."
-                : $"costs {Figure(regret.Cost, culture)} more than the best in year {regret.Year.ToString(culture)}, {regret.Best}.");
+                : $"costs {Wording.Exact(regret.Cost, culture)} more than the best in year {regret.Year.ToString(culture)}, {regret.Best}.");
         if (IsEstimate) yield return $"An estimate: the readings cover {CoveredShare.ToString("P1", culture)}, the rest is the mean of the same time of day.";
     }
 
@@ -112,6 +112,4 @@ public sealed record CompareAnswer(DateSpan Days, IReadOnlyList<TariffRank> Rank
         difference == 0 || (yearly.Count >= 2 && Math.Abs(yearly.Average()) <= yearly.Max() - yearly.Min());
 
     private static string Text(Money money) => money.Amount.ToString("0.00##########", CultureInfo.InvariantCulture);
-
-    private static string Figure(Money money, CultureInfo culture) => Wording.Exact(money, culture);
 }

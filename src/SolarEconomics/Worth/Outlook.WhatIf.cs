@@ -108,41 +108,39 @@ public sealed partial class Outlook
         measure ??= OutlookMeasure.Npv;
         using var work = WorkProgress.Begin();
         double Amount(double first, double second) => measure.Of(With(solved.Input.Put(across.Input.Put(Assumptions, first), second)));
-        var found = new List<(double At, ZerosFound Zeros, IReadOnlyList<bool?> Rises)>();
+        var found = new List<(double At, ZerosFound Search, IReadOnlyList<bool?> Rises)>();
         foreach (var first in across.Steps(steps))
         {
             work.Report((double)found.Count / steps);
             cancel.ThrowIfCancellationRequested();
-            var zeros = ZeroSearch.Along(solved, second => Amount(first, second));
-            found.Add((first, zeros, zeros.Rises(solved, second => Amount(first, second))));
+            double AmountHere(double second) => Amount(first, second);
+            var search = ZeroSearch.Along(solved, AmountHere);
+            found.Add((first, search, search.Rises(solved, AmountHere)));
         }
-        var sure = found.Where(f => f.Zeros.Zeros.Count == 0 && f.Zeros.Unclear.Count == 0).ToList();
-        return new BreakEvenLine(measure.Name, across, solved, [.. found.SelectMany(f => f.Zeros.Zeros.Select(z => (f.At, z)))], found.Count, Currency)
+        // Between two steps on different sides of 0 at an end of the other range the line leaves by that end.
+        var edges = new List<(double, double)>();
+        foreach (var (before, after) in across.Input.IsWhole ? [] : found.Zip(found.Skip(1)))
         {
-            Unclear = [.. found.Where(f => f.Zeros.Unclear.Count > 0).Select(f => f.At)],
-            AlwaysAbove = [.. sure.Where(f => f.Zeros.AtLow > 0).Select(f => f.At)],
-            AlwaysBelow = [.. sure.Where(f => f.Zeros.AtLow <= 0).Select(f => f.At)],
-            Jumps = [.. found.SelectMany(f => f.Zeros.Jumps.Select(z => (f.At, z)))],
+            cancel.ThrowIfCancellationRequested();
+            var between = across.Input.Between(before.At, after.At);
+            if (before.Search.AtLow * after.Search.AtLow < 0) AddEdge(between, solved.Low);
+            if (before.Search.AtHigh * after.Search.AtHigh < 0) AddEdge(between, solved.High);
+        }
+        var sure = found.Where(f => f.Search.Zeros.Count == 0 && f.Search.Unclear.Count == 0).ToList();
+        return new BreakEvenLine(measure.Name, across, solved, [.. found.SelectMany(f => f.Search.Zeros.Select(z => (f.At, z)))], found.Count, Currency)
+        {
+            Unclear = [.. found.Where(f => f.Search.Unclear.Count > 0).Select(f => f.At)],
+            AlwaysAbove = [.. sure.Where(f => f.Search.AtLow > 0).Select(f => f.At)],
+            AlwaysBelow = [.. sure.Where(f => f.Search.AtLow <= 0).Select(f => f.At)],
+            Jumps = [.. found.SelectMany(f => f.Search.Jumps.Select(z => (f.At, z)))],
             GainsAbove = [.. found.SelectMany(f => f.Rises)],
-            Edges = [.. EdgesOf([.. found.Select(f => (f.At, f.Zeros))])],
+            Edges = edges,
             AsItStands = (across.Input.ReadFrom(this), solved.Input.ReadFrom(this)),
         };
 
-        // Between two steps on different sides of 0 at an end of the other range the line leaves by that end.
-        IEnumerable<(double, double)> EdgesOf(IReadOnlyList<(double At, ZerosFound Zeros)> all)
+        void AddEdge(DeclaredRange between, double end)
         {
-            if (across.Input.IsWhole) yield break;
-            for (var i = 1; i < all.Count; i++)
-            {
-                var ((from, before), (to, after)) = (all[i - 1], all[i]);
-                foreach (var (end, changes) in new[] { (solved.Low, before.AtLow * after.AtLow < 0), (solved.High, before.AtHigh * after.AtHigh < 0) })
-                {
-                    if (!changes) continue;
-                    cancel.ThrowIfCancellationRequested();
-                    var zeros = ZeroSearch.Along(across.Input.Between(from, to), first => Amount(first, end)).Zeros;
-                    if (zeros.Count == 1) yield return (zeros[0], end);
-                }
-            }
+            if (ZeroSearch.Along(between, first => Amount(first, end)).Zeros is [var at]) edges.Add((at, end));
         }
     }
 

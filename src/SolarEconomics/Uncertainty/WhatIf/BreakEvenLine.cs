@@ -41,16 +41,16 @@ public sealed record BreakEvenLine(
         string Second(double value) => Solved.Input.InWords(value, Currency, culture);
         var steps = Points.Select(p => p.Across).Distinct().Count();
         var span = $"from {Second(Solved.Low)} to {Second(Solved.High)}";
-        var what = Jumps.Count > 0 && Jumps.Count == Points.Count ? "changes its sign" : "is just 0";
+        var onlyLeaps = Jumps.Count > 0 && Jumps.Count == Points.Count;
         var words = Points.Count == 0
             ? $"value of the {Across.Input.Name} that was tried from {First(Across.Low)} to {First(Across.High)} goes with a value of the {Solved.Input.Name} {span} at which the {Measure} is 0."
-            : $"{(Steps == 1 ? "value" : "values")} of the {Across.Input.Name} go with a value of the {Solved.Input.Name} at which the {Measure} {what}: " +
+            : $"{(Steps == 1 ? "value" : "values")} of the {Across.Input.Name} go with a value of the {Solved.Input.Name} at which the {Measure} {(onlyLeaps ? "changes its sign" : "is just 0")}: " +
               $"{Second(Points[0].Solved)} at {First(Points[0].Across)}{(Points.Count == 1 ? "" : $", {Second(Points[^1].Solved)} at {First(Points[^1].Across)}")}.";
         return new Finding(Points.Count == 0 ? "No" : $"{steps.ToString(culture)} of {Steps.ToString(culture)}", words)
         {
             Tables =
             [
-                new FindingTable($"Where the {Measure} is 0", [Across.Input.Name, Solved.Input.Name],
+                new FindingTable($"Where the {Measure} {(onlyLeaps ? "changes its sign" : "is 0")}", [Across.Input.Name, Solved.Input.Name],
                     [.. Points.Select(p => (IReadOnlyList<string>)[First(p.Across), Second(p.Solved)])]),
             ],
             Notes = [.. Why(First, span), .. Turns(First, span), .. Leaps(First, Second), .. Sides(), .. AsItStands is { } now ? [$"As it stands: {Across.Input.Name} {First(now.Across)}, {Solved.Input.Name} {Second(now.Solved)}."] : (string[])[]],
@@ -95,11 +95,16 @@ public sealed record BreakEvenLine(
     {
         if (Points.Count == 0 || GainsAbove.Count != Points.Count || Unclear.Count > 0) yield break;
         var touches = Points.Zip(GainsAbove).Where(p => p.Second is null).Select(p => p.First.Across).Distinct().Count();
-        if (touches > 0) yield return $"At {touches} of the values the {Measure} only touches 0 and lies on the same side of it below and above.";
-        if (touches > 0 || GainsAbove.Distinct().Count() > 1) yield break;
-        var isWhole = Solved.Input.IsWhole && Jumps.Count > 0;
+        if (touches > 0)
+        {
+            yield return $"At {touches} of the values the {Measure} only touches 0 and lies on the same side of it below and above.";
+            yield break;
+        }
+        if (GainsAbove.Distinct().Count() > 1) yield break;
+        // Where a whole input leaps, the value found is the first one on the other side.
+        var (higher, those) = Solved.Input.IsWhole && Jumps.Count > 0 ? ("these and higher", "") : ("higher", " than these");
         yield return GainsAbove[0] == true
-            ? $"At {(isWhole ? "these and higher" : "higher")} values of the {Solved.Input.Name}{(isWhole ? "" : " than these")} the {Measure} is above 0, at lower ones below."
-            : $"At lower values of the {Solved.Input.Name} than these the {Measure} is above 0, at {(isWhole ? "these and " : "")}higher ones below.";
+            ? $"At {higher} values of the {Solved.Input.Name}{those} the {Measure} is above 0, at lower ones below."
+            : $"At lower values of the {Solved.Input.Name} than these the {Measure} is above 0, at {higher} ones below.";
     }
 }
